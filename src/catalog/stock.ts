@@ -1,0 +1,119 @@
+/** One timber section as a yard sells it: its trade name, and what it really measures. */
+export interface StockSection {
+  readonly id: string
+  readonly system: 'metric' | 'us'
+  readonly nominal: string
+  /** The smaller side; never more than `widthMm`. */
+  readonly thicknessMm: number
+  readonly widthMm: number
+  readonly source: string
+}
+
+/**
+ * The smallest stock section that a finished part can be ripped from, as text for a cut list:
+ * `from 2x4 (38.1 x 88.9 actual)`, in mm. Smallest means least cross-section.
+ * The order of the two sides does not matter. `undefined` if no section is large enough, or if a
+ * side is not a positive number.
+ */
+export function nominalFor(
+  thicknessMm: number,
+  widthMm: number,
+  system: 'metric' | 'us',
+): string | undefined {
+  if (!(thicknessMm > 0 && widthMm > 0)) return undefined
+  const thin = Math.min(thicknessMm, widthMm) - SHORTFALL_MM
+  const wide = Math.max(thicknessMm, widthMm) - SHORTFALL_MM
+  const fits = STOCK_SECTIONS.filter(
+    (row) => row.system === system && row.thicknessMm >= thin && row.widthMm >= wide,
+  )
+  const first = fits[0]
+  if (first === undefined) return undefined
+  const best = fits.reduce((least, row) => (area(row) < area(least) ? row : least), first)
+  return `from ${best.nominal} (${best.thicknessMm} x ${best.widthMm} actual)`
+}
+
+/**
+ * A part may be this much larger than the section, so that an 89 mm rail still comes from a 2x4
+ * (88.9). Less than the 0.3 mm a rip fence repeats to (shop custom, from memory).
+ */
+const SHORTFALL_MM = 0.2
+
+function area(row: StockSection): number {
+  return row.thicknessMm * row.widthMm
+}
+
+function usRow(
+  nominal: string,
+  thicknessMm: number,
+  widthMm: number,
+  source: string,
+): StockSection {
+  return { id: `us-${nominal}`, system: 'us', nominal, thicknessMm, widthMm, source }
+}
+
+function metricRow(
+  nominal: string,
+  thicknessMm: number,
+  widthMm: number,
+  source: string,
+): StockSection {
+  const id = nominal.toLowerCase().replaceAll(' x ', 'x').replaceAll(' ', '-')
+  return { id: `metric-${id}`, system: 'metric', nominal, thicknessMm, widthMm, source }
+}
+
+const ps20 = 'PS 20 dry dressed, restated at mail.vterrain.org/Hawaii/Ben/lumber.htm'
+const ps20Rule = 'from memory: PS 20 dry dressed, by the same rule as the wider sections'
+const decking = 'gandalfddi.github.io/woodsize.htm: 5/4 decking is 1 in thick'
+const cls = 'from memory: EN 1313-1 UK annex Table NA.3, Canadian lumber sizes'
+const planed = 'from memory: planed all round, UK yards; yours may differ by 1 mm'
+const batten = 'from memory: continental planed battens'
+const sawn = 'from memory: EN 1313-1 sawn series; EN 336 T1 allows -1 to +3 mm'
+
+/** Timber sections for sale. PS 20 sizes are least sizes when dry: measure your own boards. */
+export const STOCK_SECTIONS: readonly StockSection[] = [
+  usRow('1x2', 19.05, 38.1, ps20Rule),
+  usRow('1x3', 19.05, 63.5, ps20Rule),
+  usRow('1x4', 19.05, 88.9, ps20),
+  usRow('1x6', 19.05, 139.7, ps20),
+  usRow('1x8', 19.05, 184.15, ps20),
+  usRow('1x10', 19.05, 234.95, ps20),
+  usRow('1x12', 19.05, 285.75, ps20),
+  usRow('5/4x6', 25.4, 139.7, decking),
+  usRow('2x2', 38.1, 38.1, ps20Rule),
+  usRow('2x3', 38.1, 63.5, ps20Rule),
+  usRow('2x4', 38.1, 88.9, ps20),
+  usRow('2x6', 38.1, 139.7, ps20),
+  usRow('2x8', 38.1, 184.15, ps20),
+  usRow('2x10', 38.1, 234.95, ps20),
+  usRow('2x12', 38.1, 285.75, ps20),
+  metricRow('ex 25 x 50', 20, 44, planed),
+  metricRow('ex 25 x 100', 20, 94, planed),
+  metricRow('ex 25 x 150', 20, 144, planed),
+  metricRow('ex 25 x 200', 20, 194, planed),
+  metricRow('ex 25 x 225', 20, 219, planed),
+  metricRow('ex 50 x 50', 44, 44, planed),
+  metricRow('ex 50 x 100', 44, 94, planed),
+  metricRow('CLS 38 x 63', 38, 63, cls),
+  metricRow('CLS 38 x 89', 38, 89, cls),
+  metricRow('CLS 38 x 140', 38, 140, cls),
+  metricRow('planed 45 x 45', 45, 45, batten),
+  metricRow('planed 45 x 70', 45, 70, batten),
+  metricRow('planed 45 x 95', 45, 95, batten),
+  metricRow('planed 18 x 45', 18, 45, batten),
+  metricRow('planed 18 x 95', 18, 95, batten),
+  metricRow('planed 21 x 45', 21, 45, batten),
+  metricRow('planed 21 x 95', 21, 95, batten),
+  metricRow('planed 28 x 70', 28, 70, batten),
+  metricRow('planed 28 x 95', 28, 95, batten),
+  metricRow('sawn 25 x 50', 25, 50, sawn),
+  metricRow('sawn 25 x 100', 25, 100, sawn),
+  metricRow('sawn 25 x 150', 25, 150, sawn),
+  metricRow('sawn 25 x 200', 25, 200, sawn),
+  metricRow('sawn 25 x 225', 25, 225, sawn),
+  metricRow('sawn 50 x 75', 50, 75, sawn),
+  metricRow('sawn 50 x 100', 50, 100, sawn),
+  metricRow('sawn 50 x 150', 50, 150, sawn),
+  metricRow('sawn 50 x 200', 50, 200, sawn),
+  metricRow('sawn 75 x 75', 75, 75, sawn),
+  metricRow('sawn 100 x 100', 100, 100, sawn),
+]

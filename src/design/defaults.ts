@@ -1,0 +1,34 @@
+import { CAVITY_FIELDS } from './cavityFields.ts'
+import { defaultsOf } from './field.ts'
+import { FRAME_FIELDS } from './frameFields.ts'
+import { ENTRANCE_FIELDS, LANDING_FIELDS, VENT_FIELDS } from './openingFields.ts'
+import {
+  COLONY_FIELDS,
+  KEEPER_FIELDS,
+  SHOP_FIELDS,
+  SITE_FIELDS,
+  STAND_FIELDS,
+  TITLE_FIELDS,
+} from './placeFields.ts'
+import { DESIGN_VERSION, type Design } from './schema.ts'
+import { FLOOR_FIELDS, LID_FIELDS, WALL_FIELDS } from './shellFields.ts'
+
+export const DEFAULT_ENTRANCE = defaultsOf(ENTRANCE_FIELDS)
+export const DEFAULT_VENT = defaultsOf(VENT_FIELDS)
+
+/** The design that a newcomer sees: the Quarry Lane long hive, an invented example. */
+export const DEFAULT_DESIGN: Design = {
+  version: DESIGN_VERSION,
+  title: defaultsOf(TITLE_FIELDS),
+  frame: defaultsOf(FRAME_FIELDS),
+  cavity: defaultsOf(CAVITY_FIELDS),
+  walls: defaultsOf(WALL_FIELDS),
+  lid: defaultsOf(LID_FIELDS),
+  floor: defaultsOf(FLOOR_FIELDS),
+  openings: { entrances: [DEFAULT_ENTRANCE], vents: [], ...defaultsOf(LANDING_FIELDS) },
+  stand: defaultsOf(STAND_FIELDS),
+  site: defaultsOf(SITE_FIELDS),
+  colony: defaultsOf(COLONY_FIELDS),
+  shop: defaultsOf(SHOP_FIELDS),
+  keeper: defaultsOf(KEEPER_FIELDS),
+}

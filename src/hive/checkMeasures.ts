@@ -1,0 +1,141 @@
+import type { Design } from '../design/schema.ts'
+import type { HiveDimensions } from './dimensions.ts'
+import { hasCovers, TRAY_THICKNESS } from './measure.ts'
+import { atLeast, atMost, mm, type Refuser } from './refuse.ts'
+
+/** No strip of timber is made narrower than this, mm: it would split at the first screw. */
+const LEAST_STRIP = 12
+/** Least of a lug that must lie on its ledge to hold a comb at all, mm. */
+const LEAST_BEARING = 2
+const LEAST_LEG = 200
+/** A bee passes any gap wider than this, mm. Derived: a worker passes 4.1 (excluder gap). */
+export const BEE_TIGHT = 3
+
+const checkFrame = ({ frame, cavity }: Design, refuser: Refuser): void => {
+  refuser.when(frame.lugThicknessMm > frame.topBarThicknessMm, {
+    field: 'frame.lugThicknessMm',
+    message: `The lug (${mm(frame.lugThicknessMm)}) is thicker than the top bar (${mm(frame.topBarThicknessMm)}). Make the lug thinner.`,
+    suggestion: frame.topBarThicknessMm,
+  })
+  for (const key of [
+    'topBarWidthMm',
+    'shoulderWidthMm',
+    'sideBarWidthMm',
+    'bottomBarWidthMm',
+  ] as const) {
+    refuser.when(frame[key] > frame.spacingMm, {
+      field: `frame.${key}`,
+      message: `At ${mm(frame[key])} this bar is wider than the frame spacing (${mm(frame.spacingMm)}), so frames would not fit side by side.`,
+      suggestion: atMost(frame.spacingMm),
+    })
+  }
+  refuser.when(frame.sideBarWidthMm > frame.shoulderWidthMm, {
+    field: 'frame.sideBarWidthMm',
+    message: `The side bar (${mm(frame.sideBarWidthMm)}) is wider than its shoulder (${mm(frame.shoulderWidthMm)}). Make it narrower.`,
+    suggestion: frame.shoulderWidthMm,
+  })
+  const bars = frame.topBarThicknessMm + frame.bottomBarThicknessMm
+  refuser.when(frame.depthMm < bars + 40, {
+    field: 'frame.depthMm',
+    message: `The bars take ${mm(bars)} of a frame ${mm(frame.depthMm)} deep, which leaves no comb. Make the frame deeper.`,
+    suggestion: atLeast(bars + 40),
+  })
+  refuser.when(cavity.closure === 'touching' && frame.spacingMm - frame.topBarWidthMm > BEE_TIGHT, {
+    field: 'frame.topBarWidthMm',
+    message: `Top bars that touch must be as wide as the spacing (${mm(frame.spacingMm)}); at ${mm(frame.topBarWidthMm)} bees come up between them. Widen the top bar or lay cover boards.`,
+    suggestion: frame.spacingMm,
+  })
+}
+
+const checkRest = (design: Design, d: HiveDimensions, refuser: Refuser): void => {
+  const { frame, cavity, walls } = design
+  refuser.when(d.lugBearing < LEAST_BEARING, {
+    field: 'frame.topBarLengthMm',
+    message: `The cavity is ${mm(d.cavityWidth)} wide, so a top bar of ${mm(frame.topBarLengthMm)} would not reach its ledges. Make the top bar longer or the space beside the frame smaller.`,
+    suggestion: atLeast(d.cavityWidth + 2 * LEAST_BEARING),
+  })
+  const ledge = hasCovers(design) ? cavity.coverLedgeMm : 0
+  const needed = d.seatWidth + ledge + LEAST_STRIP - walls.liningMm
+  refuser.when(walls.coreMm < needed - 1e-9, {
+    field: 'walls.coreMm',
+    message: `The ledges for lugs and covers take ${mm(d.seatWidth + ledge)} of the wall and the strip outside them needs ${LEAST_STRIP} mm. Make the wall's insulation at least ${mm(atLeast(needed))} thick, or the cover ledge smaller.`,
+    suggestion: atLeast(needed),
+  })
+  const ring = d.coverLedgeHeight - d.restHeight
+  refuser.when(ring < 6, {
+    field: 'cavity.aboveSpaceMm',
+    message: `The strip over the frame rest would be only ${mm(ring)} high. Leave more space above the frames.`,
+    suggestion: 7,
+  })
+  if (!hasCovers(design)) return
+  const boardWidth = (d.cavityLength + 2 * ledge) / cavity.coverSegments
+  refuser.when(boardWidth < 40, {
+    field: 'cavity.coverSegments',
+    message: `${cavity.coverSegments} cover boards would be ${mm(boardWidth)} wide each. Use fewer.`,
+    suggestion: Math.max(1, Math.floor((d.cavityLength + 2 * ledge) / 60)),
+  })
+  refuser.when(cavity.divider === 'fitted' && cavity.coverSegments < 2, {
+    field: 'cavity.coverSegments',
+    message:
+      'Two colonies need a cover board each, so that one stays shut while the other is open.',
+    suggestion: 2,
+  })
+}
+
+const checkBoards = (design: Design, d: HiveDimensions, refuser: Refuser): void => {
+  const { cavity } = design
+  if (cavity.followers === 'none') return
+  refuser.when(design.floor.tray && cavity.followerBottomGapMm < TRAY_THICKNESS, {
+    field: 'cavity.followerBottomGapMm',
+    message: `The debris tray is ${TRAY_THICKNESS} mm thick and would not pass under the follower. Leave a larger gap.`,
+    suggestion: 11,
+  })
+  refuser.when(cavity.followerForm === 'insulated' && cavity.followerThicknessMm < 24, {
+    field: 'cavity.followerThicknessMm',
+    message: `An insulated follower of ${mm(cavity.followerThicknessMm)} has no room for insulation between its two 6 mm sheets. Make it at least 24 mm thick, or plain.`,
+    suggestion: 24,
+  })
+  refuser.when(d.restHeight - cavity.followerBottomGapMm < 80, {
+    field: 'cavity.followerBottomGapMm',
+    message: 'The follower would be less than 80 mm high. Make the gap under it smaller.',
+    suggestion: 11,
+  })
+}
+
+const checkPanels = (design: Design, d: HiveDimensions, refuser: Refuser): void => {
+  const heights = { walls: d.restHeight, lid: d.outerWidth, floor: d.outerWidth }
+  for (const key of ['walls', 'lid', 'floor'] as const) {
+    const room = heights[key] - 2 * design[key].railWidthMm
+    refuser.when(room < 30, {
+      field: `${key}.railWidthMm`,
+      message: `Two rails of ${mm(design[key].railWidthMm)} leave ${mm(Math.max(0, room))} for insulation between them. Make the rails narrower.`,
+      suggestion: Math.max(15, Math.floor((heights[key] - 30) / 2)),
+    })
+  }
+}
+
+const checkStand = (design: Design, d: HiveDimensions, refuser: Refuser): void => {
+  const { stand, walls } = design
+  if (stand.form === 'none') return
+  const bearer = walls.coreMm + walls.claddingMm - 2
+  refuser.when(stand.legWidthMm > bearer, {
+    field: 'stand.legWidthMm',
+    message: `The bearer under the end wall is ${mm(bearer)} wide, so a leg of ${mm(stand.legWidthMm)} would stand in the way of the floor. Make the legs slimmer or choose no stand.`,
+    suggestion: atMost(bearer),
+  })
+  const leg = -d.bearerHeight - d.groundHeight
+  refuser.when(leg < LEAST_LEG, {
+    field: 'stand.workingHeightMm',
+    message: `With this frame the legs would be ${mm(Math.max(0, leg))} long. Raise the working height to ${mm(Math.ceil(stand.workingHeightMm + LEAST_LEG - leg))} or choose no stand.`,
+    suggestion: Math.ceil(stand.workingHeightMm + LEAST_LEG - leg),
+  })
+}
+
+/** Refuses what can't be built, each with the field to change. */
+export const checkMeasures = (design: Design, d: HiveDimensions, refuser: Refuser): void => {
+  checkFrame(design, refuser)
+  checkRest(design, d, refuser)
+  checkBoards(design, d, refuser)
+  checkPanels(design, d, refuser)
+  checkStand(design, d, refuser)
+}

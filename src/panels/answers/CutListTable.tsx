@@ -1,0 +1,73 @@
+import { useEffect, useRef } from 'react'
+import type { CutListRow } from '../../reports/shop/computeShop.ts'
+import { useViewStore } from '../../store/viewStore.ts'
+import type { LengthUnit } from '../../units/length.ts'
+import { formatSize } from './formatSize.ts'
+
+interface CutListTableProps {
+  readonly title: string
+  readonly rows: readonly CutListRow[]
+  readonly unit: LengthUnit
+}
+
+/** Lines of the cut list; choosing one picks its parts out in the hive, and the other way round. */
+export const CutListTable = ({ title, rows, unit }: CutListTableProps) => (
+  <table className="cut-list">
+    <caption>{title}</caption>
+    <thead>
+      <tr>
+        <th scope="col">Mark</th>
+        <th scope="col">Part</th>
+        <th scope="col" className="size">
+          Length × width × thickness, {unit}
+        </th>
+        <th scope="col" className="number">
+          Pieces
+        </th>
+      </tr>
+    </thead>
+    <tbody>
+      {rows.map((row) => (
+        <Row key={row.label} row={row} unit={unit} />
+      ))}
+    </tbody>
+  </table>
+)
+
+const Row = ({ row, unit }: { readonly row: CutListRow; readonly unit: LengthUnit }) => {
+  const line = useRef<HTMLTableRowElement>(null)
+  const select = useViewStore((s) => s.select)
+  const isChosen = useViewStore((s) => s.selectedPartIds.some((id) => row.partIds.includes(id)))
+  useEffect(() => {
+    if (isChosen) line.current?.scrollIntoView({ block: 'nearest' })
+  }, [isChosen])
+  const toggle = () => select(isChosen ? [] : row.partIds)
+  return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: the button in the row serves the keyboard
+    <tr ref={line} className={isChosen ? 'chosen' : undefined} onClick={toggle}>
+      <th scope="row" className="mark">
+        {row.label}
+      </th>
+      <td>
+        <button
+          type="button"
+          className="link"
+          aria-pressed={isChosen}
+          onClick={(e) => {
+            e.stopPropagation()
+            toggle()
+          }}
+        >
+          {row.name}
+          {row.hand !== 'none' && `, ${row.hand} hand`}
+        </button>
+        <small>
+          {row.materialName}
+          {row.stock && `, ${row.stock}`}
+        </small>
+      </td>
+      <td className="size">{formatSize(row, unit)}</td>
+      <td className="number">{row.count}</td>
+    </tr>
+  )
+}

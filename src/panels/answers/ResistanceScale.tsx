@@ -1,0 +1,35 @@
+interface ResistanceScaleProps {
+  readonly betweenRails: number
+  readonly withRails: number
+  readonly lower: number | undefined
+  readonly upper: number | undefined
+  readonly target: number
+  /** The end of the scale; all panels share one, so that they can be compared. */
+  readonly end: number
+}
+
+/**
+ * The answers for one panel on a rule: a filled cursor for the panel with its rails, a bracket for
+ * the bounds, an open mark for between the rails, a flag for what is wanted. Words stand beside it.
+ */
+export const ResistanceScale = (props: ResistanceScaleProps) => {
+  const { betweenRails, withRails, lower, upper, target, end } = props
+  const x = (value: number) => 6 + (Math.min(value, end) / end) * 308
+  const ticks = Array.from({ length: Math.floor(end * 5 + 1e-9) + 1 }, (_, i) => i / 5)
+  return (
+    <svg className="scale" viewBox="0 0 320 54" aria-hidden="true">
+      <path className="scale-fill" d={`M6 26H${x(withRails)}v10H6z`} />
+      <path className="w2" d="M6 36H314" />
+      {ticks.map((value) => (
+        <path key={value} className="w1" d={`M${x(value)} 36v${value % 1 === 0 ? 12 : 6}`} />
+      ))}
+      {lower !== undefined && upper !== undefined && (
+        <path className="w2" d={`M${x(lower)} 16v8M${x(upper)} 16v8M${x(lower)} 20H${x(upper)}`} />
+      )}
+      <path className="scale-open" d={`M${x(betweenRails)} 24l5 6-5 6-5-6z`} />
+      <path className="scale-now" d={`M${x(withRails)} 22v20`} />
+      <path className="w3" d={`M${x(target)} 54V4`} />
+      <path className="scale-flag" d={`M${x(target)} 3${target > end * 0.8 ? 'h-16l5 5-5 5h16' : 'h16l-5 5 5 5h-16'}z`} />
+    </svg>
+  )
+}

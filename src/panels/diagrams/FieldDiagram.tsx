@@ -1,0 +1,87 @@
+import type { ReactNode } from 'react'
+import { type DrawingId, diagramMark, type Line4 } from './diagramMarks.ts'
+import { FrameEnds, FrameFront, FrameSplit } from './frameDrawings.tsx'
+import { FloorOpen, LidLayers, LidOpen, LidSection, WallFace } from './panelDrawings.tsx'
+import {
+  Cluster,
+  Entrance,
+  Humidity,
+  Landing,
+  StandFront,
+  StandPerson,
+  Stores,
+  Vent,
+  WarmAir,
+  Year,
+} from './placeDrawings.tsx'
+import { CoverPlan, DividedRow, FloorDetail, RestDetail, RowPlan } from './rowDrawings.tsx'
+import { Crew, Fence, Kerf, Load, Plank } from './shopDrawings.tsx'
+
+/** The small drawing beside a number, with what the number measures picked out in amber. */
+export const FieldDiagram = ({ path }: { readonly path: string }) => {
+  const mark = diagramMark(path)
+  if (mark === undefined) return null
+  return (
+    <svg className="diagram" viewBox="0 0 120 84" aria-hidden="true">
+      <g transform={TURNED[mark.drawing]}>
+        {mark.areas?.map(([x, y, width, height]) => (
+          <rect key={`${x},${y}`} className="mark-area" {...{ x, y, width, height }} />
+        ))}
+        {DRAWINGS[mark.drawing]}
+        {mark.path && <path className="mark-line" d={mark.path} />}
+        {mark.dimension && <Dimension line={mark.dimension} />}
+      </g>
+    </svg>
+  )
+}
+
+/** A dimension line with slashed ends; a short one gets its tails outside. */
+const Dimension = ({ line: [x1, y1, x2, y2] }: { readonly line: Line4 }) => {
+  const isUpright = x1 === x2
+  const size = isUpright ? y2 - y1 : x2 - x1
+  const tail = size < 18 ? 7 : 0
+  const slash = (x: number, y: number) => `M${x - 3.5} ${y + 3.5}l7-7`
+  const run = isUpright
+    ? `M${x1} ${y1 - tail}V${y2 + tail}`
+    : `M${x1 - tail} ${y1}H${x2 + tail}`
+  return <path className="mark-line" d={`${run}${slash(x1, y1)}${slash(x2, y2)}`} />
+}
+
+/** The layers of lid, wall and floor are one drawing, turned so that the bees are where they are. */
+const TURNED: Partial<Record<DrawingId, string>> = {
+  wallLayers: 'translate(60 42) scale(0.8) rotate(90) translate(-60 -42)',
+  floorLayers: 'matrix(1 0 0 -1 0 84)',
+}
+
+const DRAWINGS: Readonly<Record<DrawingId, ReactNode>> = {
+  frameFront: <FrameFront />,
+  frameSplit: <FrameSplit />,
+  frameEnds: <FrameEnds />,
+  rowPlan: <RowPlan />,
+  dividedRow: <DividedRow />,
+  coverPlan: <CoverPlan />,
+  restDetail: <RestDetail />,
+  floorDetail: <FloorDetail />,
+  wallLayers: <LidLayers />,
+  lidLayers: <LidLayers />,
+  floorLayers: <LidLayers />,
+  wallFace: <WallFace />,
+  lidSection: <LidSection />,
+  lidOpen: <LidOpen />,
+  floorOpen: <FloorOpen />,
+  entrance: <Entrance />,
+  vent: <Vent />,
+  landing: <Landing />,
+  standFront: <StandFront />,
+  standPerson: <StandPerson />,
+  year: <Year />,
+  humidity: <Humidity />,
+  cluster: <Cluster />,
+  stores: <Stores />,
+  warmAir: <WarmAir />,
+  load: <Load />,
+  crew: <Crew />,
+  kerf: <Kerf />,
+  fence: <Fence />,
+  plank: <Plank />,
+}

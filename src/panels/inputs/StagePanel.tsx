@@ -1,0 +1,43 @@
+import { useEffect, useRef } from 'react'
+import { useViewStore } from '../../store/viewStore.ts'
+import { OpeningList } from './OpeningList.tsx'
+import { Refusals } from './Refusals.tsx'
+import { SectionFields } from './SectionFields.tsx'
+import { STAGES } from './stages.ts'
+
+/** The inputs of the chosen stage. */
+export const StagePanel = () => {
+  const stage = useViewStore((s) => s.stage)
+  const panel = useRef<HTMLElement>(null)
+  // A new stage starts at its top, not where the last one was left.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the stage is what it waits for
+  useEffect(() => {
+    if (panel.current) panel.current.scrollTop = 0
+  }, [stage])
+  const place = STAGES.findIndex((entry) => entry.stage === stage)
+  const entry = STAGES[place]
+  if (entry === undefined) return null
+  return (
+    <section className="inputs" id="inputs" ref={panel} aria-label={`${entry.name}: inputs`}>
+      <header className="inputs-head">
+        <span className="inputs-number" aria-hidden="true">
+          {place + 1}
+        </span>
+        <h2>{entry.name}</h2>
+        <p>{entry.purpose}</p>
+      </header>
+      <Refusals />
+      <div key={stage}>
+        {stage === 'openings' && (
+          <>
+            <OpeningList list="entrances" />
+            <OpeningList list="vents" />
+          </>
+        )}
+        {entry.sections.map((section) => (
+          <SectionFields key={section.title} section={section} />
+        ))}
+      </div>
+    </section>
+  )
+}

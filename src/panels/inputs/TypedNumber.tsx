@@ -1,0 +1,69 @@
+import { type KeyboardEvent, useState } from 'react'
+
+interface TypedNumberProps {
+  readonly id: string
+  readonly shown: string
+  readonly unit: string
+  readonly describedBy: string
+  readonly isWrong: boolean
+  readonly onCommit: (text: string) => void
+  readonly onForget: () => void
+  readonly onStep: (steps: number) => void
+  readonly onStepEnd: () => void
+}
+
+const STEPS: Readonly<Record<string, number>> = {
+  ArrowUp: 1,
+  ArrowDown: -1,
+  PageUp: 10,
+  PageDown: -10,
+}
+
+/** A typed figure. What is typed stands until Enter or leaving the field; Escape gives it up. */
+export const TypedNumber = (props: TypedNumberProps) => {
+  const { id, shown, unit, describedBy, isWrong, onCommit, onForget, onStep, onStepEnd } = props
+  const [draft, setDraft] = useState<string>()
+
+  const commit = () => {
+    if (draft !== undefined) onCommit(draft)
+    setDraft(undefined)
+  }
+  const forget = () => {
+    setDraft(undefined)
+    onForget()
+  }
+  const pressKey = (event: KeyboardEvent) => {
+    const steps = STEPS[event.key]
+    if (event.key === 'Enter') commit()
+    if (event.key === 'Escape') forget()
+    if (steps === undefined) return
+    event.preventDefault()
+    setDraft(undefined)
+    onStep(steps)
+  }
+  return (
+    <span className="typed">
+      <input
+        id={id}
+        type="text"
+        inputMode={unit === 'in' ? 'text' : 'decimal'}
+        autoComplete="off"
+        spellCheck={false}
+        value={draft ?? shown}
+        aria-describedby={describedBy}
+        aria-invalid={isWrong}
+        onChange={(e) => setDraft(e.target.value)}
+        onFocus={(e) => e.target.select()}
+        onBlur={() => {
+          commit()
+          onStepEnd()
+        }}
+        onKeyDown={pressKey}
+        onKeyUp={onStepEnd}
+      />
+      <span className="typed-unit" aria-hidden="true">
+        {unit}
+      </span>
+    </span>
+  )
+}

@@ -1,0 +1,22 @@
+import type { Design } from '../design/schema.ts'
+import type { Hive } from '../hive/hive.ts'
+import { type Check, runChecks } from './checks/runChecks.ts'
+import { computeHeat, type HeatReport } from './heat/computeHeat.ts'
+import { computeKeeper, type KeeperReport } from './keeper/computeKeeper.ts'
+import { computeShop, type ShopReport } from './shop/computeShop.ts'
+
+/** Every answer about one hive. Pure: the same design gives the same report. */
+export interface Report {
+  readonly heat: HeatReport
+  readonly shop: ShopReport
+  readonly keeper: KeeperReport
+  readonly checks: readonly Check[]
+}
+
+/** Runs all reports on a hive; the checks read the others' answers. */
+export const runReports = (design: Design, hive: Hive): Report => {
+  const heat = computeHeat(design, hive)
+  const shop = computeShop(design, hive)
+  const keeper = computeKeeper(design, hive, shop)
+  return { heat, shop, keeper, checks: runChecks({ design, hive, heat, shop, keeper }) }
+}

@@ -1,0 +1,38 @@
+import { Color, type Data3DTexture, MeshLambertMaterial, type Plane } from 'three'
+import { AMBER } from './palette.ts'
+import {
+  SURFACE_FRAGMENT_BODY,
+  SURFACE_FRAGMENT_HEAD,
+  SURFACE_VERTEX_BODY,
+  SURFACE_VERTEX_HEAD,
+} from './surfaceShader.ts'
+
+/**
+ * The one material of all parts: matt, lit, its colour and pattern taken from attributes. The section
+ * plane is always on, and far away when there is no section, so that cutting compiles nothing.
+ */
+export const createSurfaceMaterial = (
+  noise: Data3DTexture,
+  sectionPlane: Plane,
+): MeshLambertMaterial => {
+  const material = new MeshLambertMaterial({
+    clippingPlanes: [sectionPlane],
+    clipShadows: true,
+    polygonOffset: true,
+    polygonOffsetFactor: 1,
+    polygonOffsetUnits: 1,
+  })
+  material.onBeforeCompile = (shader) => {
+    shader.uniforms.uNoise = { value: noise }
+    shader.uniforms.uAmber = { value: new Color(AMBER) }
+    shader.vertexShader = shader.vertexShader
+      .replace('void main() {', `${SURFACE_VERTEX_HEAD}\nvoid main() {\n${SURFACE_VERTEX_BODY}`)
+    shader.fragmentShader = shader.fragmentShader
+      .replace('void main() {', `${SURFACE_FRAGMENT_HEAD}\nvoid main() {`)
+      .replace(
+        '#include <normal_fragment_maps>',
+        `#include <normal_fragment_maps>\n${SURFACE_FRAGMENT_BODY}`,
+      )
+  }
+  return material
+}

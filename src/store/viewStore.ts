@@ -1,0 +1,71 @@
+import { create } from 'zustand'
+import { METRIC, type UnitPreferences } from '../units/preferences.ts'
+
+export type Stage =
+  | 'frame'
+  | 'cavity'
+  | 'walls'
+  | 'lid'
+  | 'floor'
+  | 'openings'
+  | 'stand'
+  | 'site'
+  | 'colony'
+  | 'shop'
+
+export type CameraPreset = 'three-quarter' | 'front' | 'side' | 'top' | 'inside' | 'underneath'
+
+export type SectionAxis = 'none' | 'x' | 'z'
+
+/** What the person looks at, never saved with the design and never undone. */
+export interface ViewState {
+  readonly stage: Stage
+  /** 0 closed up, 1 groups apart, 2 every layer apart. */
+  readonly explode: number
+  /** 0 closed, 1 open to the design's angle. */
+  readonly lidOpen: number
+  readonly floorOpen: number
+  /** Index of the frame that is lifted out, and how far, 0 to 1. */
+  readonly liftedFrame: number
+  readonly frameLift: number
+  readonly sectionAxis: SectionAxis
+  /** Place of the section plane along its axis, 0 to 1 of the hive. */
+  readonly sectionAt: number
+  readonly selectedPartIds: readonly string[]
+  readonly hoveredPartId: string | undefined
+  /** The serial grows with each request, so that asking for the same view twice works. */
+  readonly camera: { readonly preset: CameraPreset; readonly serial: number }
+  readonly showDimensions: boolean
+  readonly units: UnitPreferences
+  readonly quality: 'full' | 'low'
+}
+
+interface ViewActions {
+  readonly set: (change: Partial<ViewState>) => void
+  readonly look: (preset: CameraPreset) => void
+  readonly select: (partIds: readonly string[]) => void
+}
+
+export const INITIAL_VIEW: ViewState = {
+  stage: 'frame',
+  explode: 0,
+  lidOpen: 0,
+  floorOpen: 0,
+  liftedFrame: 0,
+  frameLift: 0,
+  sectionAxis: 'none',
+  sectionAt: 0.5,
+  selectedPartIds: [],
+  hoveredPartId: undefined,
+  camera: { preset: 'three-quarter', serial: 0 },
+  showDimensions: false,
+  units: METRIC,
+  quality: 'full',
+}
+
+export const useViewStore = create<ViewState & ViewActions>()((set) => ({
+  ...INITIAL_VIEW,
+  set: (change) => set(change),
+  look: (preset) => set((s) => ({ camera: { preset, serial: s.camera.serial + 1 } })),
+  select: (partIds) => set({ selectedPartIds: partIds }),
+}))
