@@ -1,12 +1,19 @@
 import react from '@vitejs/plugin-react'
 import { defineConfig } from 'vitest/config'
 
+/** Another port only when two copies of the end-to-end tests run side by side. */
+const previewPort = Number(process.env.PREVIEW_PORT ?? 4173)
+
 export default defineConfig({
   plugins: [react()],
   base: './',
   server: { host: '127.0.0.1', port: 5173, strictPort: false },
-  preview: { host: '127.0.0.1', port: 4173, strictPort: true },
-  build: { target: 'es2022', chunkSizeWarningLimit: 1600 },
+  preview: { host: '127.0.0.1', port: previewPort, strictPort: true },
+  build: { target: 'es2022', manifest: true, chunkSizeWarningLimit: 1600 },
   worker: { format: 'es' },
-  test: { include: ['test/**/*.test.ts', 'test/**/*.test.tsx'], environment: 'node' },
+  test: {
+    include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
+    benchmark: { include: ['test/bench/**/*.bench.ts'] },
+    environment: 'node',
+  },
 })

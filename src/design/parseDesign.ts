@@ -1,6 +1,6 @@
 import { type ParsedDesign, refuseDesign } from './parsedDesign.ts'
 import { readDesign } from './readDesign.ts'
-import { MAX_DESIGN_BYTES, tooLargeMessage } from './sizeLimit.ts'
+import { MAX_DESIGN_BYTES, sizeMessage } from './sizeLimit.ts'
 
 /**
  * Reads a saved design from text. Never throws, whatever the text holds. Missing fields take their
@@ -8,7 +8,7 @@ import { MAX_DESIGN_BYTES, tooLargeMessage } from './sizeLimit.ts'
  */
 export function parseDesign(text: string): ParsedDesign {
   // Characters are at most as many as bytes, so this never refuses a file that is short enough.
-  if (text.length > MAX_DESIGN_BYTES) return refuseDesign(tooLargeMessage(text.length))
+  if (text.length > MAX_DESIGN_BYTES) return refuseDesign(sizeMessage(text.length))
   const json = parseJson(text)
   return json.kind === 'ok' ? readDesign(json.value) : refuseDesign(json.message)
 }

@@ -36,7 +36,6 @@ function fittedBoards({ followers, divider }: CavityDesign): readonly BoardKey[]
 }
 
 function clampPlace(key: BoardKey, cavity: CavityDesign): number {
-  const [first, last] =
-    key === 'dividerAfterFrame' ? [1, cavity.frames - 1] : ([0, cavity.frames] as const)
+  const [first, last] = key === 'dividerAfterFrame' ? [1, cavity.frames - 1] : [0, cavity.frames]
   return Math.min(Math.max(cavity[key], first), last)
 }

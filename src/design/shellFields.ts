@@ -101,7 +101,7 @@ export const WALL_FIELDS = {
     panel: 'wall',
     liningMm: 12,
     coreMm: 60,
-    railWidthMm: 38,
+    railWidthMm: 28,
     railSpacingMm: 600,
     insulation: 'xps',
     claddingMaterial: 'spruce',
@@ -165,7 +165,7 @@ export const LID_FIELDS = {
   ...panelFields({
     panel: 'lid',
     liningMm: 6,
-    coreMm: 120,
+    coreMm: 100,
     railWidthMm: 28,
     railSpacingMm: 800,
     insulation: 'xps',

@@ -2,7 +2,7 @@
 export const MAX_DESIGN_BYTES = 1_000_000
 
 /** What to tell a person whose file is too large to be a design. The size is shown in kB, MB or GB. */
-export function tooLargeMessage(bytes: number): string {
+export function sizeMessage(bytes: number): string {
   return (
     `This is ${formatBytes(bytes)} long, but a Combwright design is never longer than ` +
     `${formatBytes(MAX_DESIGN_BYTES)}. Choose a file that Combwright saved.`

@@ -29,7 +29,9 @@ export const TitleBlock = () => {
       <RCell name="Lid" panel={heat?.lid} />
       <RCell name="Floor" panel={heat?.floor} />
       <Cell name="Heaviest lift" className="cell-lift">
-        <Figure shown={answer && formatMass(answer.report.keeper.heaviestLift.massKg, units.mass)} />
+        <Figure
+          shown={answer && formatMass(answer.report.keeper.heaviestLift.massKg, units.mass)}
+        />
       </Cell>
       <Cell name="Parts" className="cell-parts">
         <Figure shown={answer && String(answer.report.shop.partCount)} />
@@ -58,19 +60,18 @@ const Cell = ({ name, className, children }: CellProps) => (
 
 interface RCellProps {
   readonly name: string
-  readonly panel:
-    | { readonly withRailsM2KPerW: number; readonly meetsTarget: boolean }
-    | undefined
+  readonly panel: { readonly withRailsM2KPerW: number; readonly meetsTarget: boolean } | undefined
 }
 
 const RCell = ({ name, panel }: RCellProps) => {
   const { thermal } = useViewStore((s) => s.units)
+  const shown = panel && splitUnit(formatResistance(panel.withRailsM2KPerW, thermal))
   return (
-    <Cell name={name} className="cell-r">
-      <Figure shown={panel && formatResistance(panel.withRailsM2KPerW, thermal)} />
+    <Cell name={`${name}, ${thermal === 'rsi' ? 'RSI' : 'R'}`} className="cell-r">
+      <span className="figure">{shown?.figure ?? NO_VALUE}</span>
       {panel && (
         <Verdict verdict={panel.meetsTarget ? 'ok' : 'look'}>
-          {panel.meetsTarget ? 'As wanted' : 'Short'}
+          {panel.meetsTarget ? 'Met' : 'Short'}
         </Verdict>
       )}
     </Cell>

@@ -5,8 +5,8 @@ import {
   InstancedMesh,
   type Material,
 } from 'three'
-import type { PosedPart } from './posedPart.ts'
 import { lookOfPart } from './partLook.ts'
+import type { PosedPart } from './posedPart.ts'
 
 /** All box solids of the hive as instances of one unit cube. */
 export interface BoxMesh {

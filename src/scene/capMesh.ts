@@ -1,3 +1,4 @@
+import type { Material } from 'three'
 import {
   BufferAttribute,
   BufferGeometry,
@@ -7,7 +8,6 @@ import {
   Mesh,
   ShaderMaterial,
 } from 'three'
-import type { Material } from 'three'
 import { createLineBatch } from './lineBatch.ts'
 import { type Hatch, INK, lookOf } from './palette.ts'
 import { INK_COLOUR } from './partLook.ts'
@@ -21,7 +21,10 @@ export interface CapMesh {
 }
 
 const HATCH_CODES: Readonly<Record<Hatch, number>> = { timber: 0, sheet: 1, soft: 2, filled: 3 }
-const CUT_WEIGHT = 1.8
+const CUT_WEIGHT = 1.7
+/** Sheets thinner than this would drown in their own outline, mm. */
+const THIN = 4
+const THIN_WEIGHT = 0.6
 
 export const createCapMesh = (ink: Material): CapMesh => {
   const material = new ShaderMaterial({
@@ -102,11 +105,12 @@ const writeOutlines = (
 ): void => {
   const rows = batch.reserve(caps.reduce((n, cap) => n + cap.outline.length / 6, 0))
   let at = 0
-  for (const { outline } of caps) {
+  for (const { outline, thickness } of caps) {
+    const weight = thickness < THIN ? THIN_WEIGHT : CUT_WEIGHT
     for (let i = 0; i < outline.length; i += 6, at++) {
       rows.start.set(outline.slice(i, i + 3), 3 * at)
       rows.end.set(outline.slice(i + 3, i + 6), 3 * at)
-      rows.weight[at] = CUT_WEIGHT
+      rows.weight[at] = weight
       rows.ink.set([...INK_COLOUR, 255], 4 * at)
     }
   }
@@ -149,12 +153,12 @@ void main() {
   float slant = (p.x * lean + p.y) * 0.7071;
   vec3 base = vColour * 0.97;
   float ink = 0.0;
-  if (vHatch.x < 0.5) ink = 0.55 * lines(slant, 7.0, 0.7);
+  if (vHatch.x < 0.5) ink = 0.55 * lines(slant, 9.0, 0.8);
   else if (vHatch.x < 1.5) { ink = 0.6 * lines(slant, 3.6, 0.55); base *= 0.9; }
   else if (vHatch.x < 2.5) {
     // Soft insulation: crossing waves.
-    float wave = 5.0 * sin(p.x * 0.19);
-    ink = 0.3 * max(lines(p.y + wave, 22.0, 0.7), lines(p.y - wave + 11.0, 22.0, 0.7));
+    float wave = 8.5 * sin(p.x * 0.125);
+    ink = 0.2 * max(lines(p.y + wave, 34.0, 0.8), lines(p.y - wave + 17.0, 34.0, 0.8));
   } else base = mix(base, uInk, 0.35);
   gl_FragColor = vec4(mix(base, uInk, ink), 1.0);
   #include <colorspace_fragment>

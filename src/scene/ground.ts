@@ -23,8 +23,9 @@ const SHADOW_TONE = '#4a3b28'
 export const createGround = (): Ground => {
   const geometry = new PlaneGeometry(1, 1)
   geometry.rotateX(-Math.PI / 2)
-  const cast = new ShadowMaterial({ color: SHADOW_TONE, opacity: 0.26, side: FrontSide })
+  const cast = new ShadowMaterial({ color: SHADOW_TONE, opacity: 0.24, side: FrontSide })
   cast.depthWrite = false
+  softenShadow(cast)
   const contact = createContactMaterial()
   const castPlane = new Mesh(geometry, cast)
   castPlane.receiveShadow = true
@@ -59,6 +60,36 @@ export const createGround = (): Ground => {
 }
 
 /**
+ * Reads the shadow map through a wide fixed disk. The shadow is so pale that the steps between 24
+ * readings are finer than a screen can show, so no noise is needed.
+ */
+const softenShadow = (material: ShadowMaterial): void => {
+  material.onBeforeCompile = (shader) => {
+    shader.fragmentShader = shader.fragmentShader
+      .replace('void main() {', `${SOFT_SHADOW}\nvoid main() {`)
+      .replace('getShadowMask()', 'softMask()')
+  }
+}
+
+const SOFT_SHADOW = /* glsl */ `
+float softMask() {
+  #if defined( USE_SHADOWMAP ) && defined( SHADOWMAP_TYPE_PCF ) && NUM_DIR_LIGHT_SHADOWS > 0
+    vec3 at = vDirectionalShadowCoord[0].xyz / vDirectionalShadowCoord[0].w;
+    if (any(lessThan(at, vec3(0.0))) || any(greaterThan(at, vec3(1.0)))) return 1.0;
+    vec2 texel = 1.0 / directionalLightShadows[0].shadowMapSize;
+    float lit = 0.0;
+    for (int i = 0; i < 24; i++) {
+      vec2 to = vogelDiskSample(i, 24, 0.0) * texel * 20.0;
+      lit += texture(directionalShadowMap[0], vec3(at.xy + to, at.z));
+    }
+    return lit / 24.0;
+  #else
+    return 1.0;
+  #endif
+}
+`
+
+/**
  * The shadow of a rectangle under a wide sky: a box blurred by a Gaussian, which is a product of
  * differences of error functions. The logistic curve stands in for the error function.
  */
@@ -86,7 +117,9 @@ const createContactMaterial = (): ShaderMaterial =>
       vec2 step01(vec2 t) { return 1.0 / (1.0 + exp(-1.702 * t / uBlur)); }
       void main() {
         vec2 inside = step01(vPlace + uHalf) - step01(vPlace - uHalf);
-        gl_FragColor = vec4(uTone, 0.34 * inside.x * inside.y);
+        // Half a step of noise hides the steps of eight bits in so slow a fade.
+        float grain = fract(52.9829189 * fract(dot(gl_FragCoord.xy, vec2(0.06711056, 0.00583715))));
+        gl_FragColor = vec4(uTone, 0.3 * inside.x * inside.y + (grain - 0.5) / 160.0 * step(0.001, inside.x * inside.y));
         #include <colorspace_fragment>
       }
     `,
@@ -94,4 +127,3 @@ const createContactMaterial = (): ShaderMaterial =>
     depthWrite: false,
     side: FrontSide,
   })
-

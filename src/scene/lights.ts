@@ -11,12 +11,12 @@ export interface Lights {
 }
 
 /** From the hive towards the sun. */
-const SUN = new Vector3(-0.42, 1, 0.62).normalize()
+const SUN = new Vector3(-0.48, 1, 0.78).normalize()
 const SHADOW_PIXELS = 2048
 
 export const createLights = (): Lights => {
-  const sky = new HemisphereLight('#fffdf6', '#cdbfa6', 2.0)
-  const sun = new DirectionalLight('#fff3df', 1.75)
+  const sky = new HemisphereLight('#fbfcff', '#d9cdb8', 2.15)
+  const sun = new DirectionalLight('#fff6e8', 1.7)
   sun.shadow.autoUpdate = false
   sun.shadow.mapSize.set(SHADOW_PIXELS, SHADOW_PIXELS)
   sun.shadow.radius = 3
@@ -64,7 +64,7 @@ const fitSun = (sun: DirectionalLight, b: Box, groundY: number): void => {
     box.far = Math.max(box.far, -corner.z)
   }
   // A shadow on the ground lies along the sun's ray, so it needs depth but no more width.
-  const margin = 0.02 * reach
+  const margin = 0.03 * reach
   camera.left = box.left - margin
   camera.right = box.right + margin
   camera.bottom = box.bottom - margin

@@ -47,7 +47,7 @@ varying float vHalf;
 varying float vAlong;
 
 // Lines stand a hair nearer to the eye than the faces that they bound.
-const float NEARER = 1.0 - 0.00022;
+const float NEARER = 1.0 - 0.00015;
 
 void main() {
   vec4 a = modelViewMatrix * vec4(aStart, 1.0);

@@ -45,29 +45,29 @@ export const SURFACE_CODES: Readonly<Record<MaterialSurface | 'mesh', number>> =
 }
 
 const COLOUR_BY_SURFACE: Readonly<Record<MaterialSurface, string>> = {
-  softwood: '#e2c491',
+  softwood: '#ead0a0',
   hardwood: '#b98f5d',
-  plywood: '#e2c594',
+  plywood: '#e9d0a3',
   fibre: '#bd9b70',
   'foam-white': '#f1f0ea',
   'foam-blue-grey': '#c9d4c6',
   'foam-foil': '#d9dad6',
   wool: '#cdbf95',
   loose: '#dfc68d',
-  metal: '#b9bec0',
+  metal: '#bfc5c9',
   membrane: '#7d7f7b',
   cloth: '#ddd0b2',
-  wax: '#d59a3a',
+  wax: '#eab44e',
 }
 
 /** Where a material looks unlike others of its kind. No foam has the house colour of any maker. */
 const COLOUR_BY_MATERIAL: Readonly<Record<string, string>> = {
-  spruce: '#e6cc9c',
-  pine: '#e0bd86',
-  'white-pine': '#e8d3aa',
+  spruce: '#eed6aa',
+  pine: '#e9cb98',
+  'white-pine': '#efdcb6',
   'western-red-cedar': '#b9835b',
   'douglas-fir': '#d5a371',
-  larch: '#cf9d67',
+  larch: '#d9aa76',
   'southern-pine': '#dcb071',
   cypress: '#d8bc8e',
   oak: '#b8905f',
@@ -82,7 +82,7 @@ const COLOUR_BY_MATERIAL: Readonly<Record<string, string>> = {
   'sheep-wool': '#e4dcca',
   straw: '#dcc274',
   cellulose: '#aaa79f',
-  'aluminium-sheet': '#ccd0d1',
+  'aluminium-sheet': '#d8dde0',
   'bitumen-felt': '#55524d',
   'steel-mesh': '#8d9294',
 }

@@ -1,4 +1,4 @@
-import { type Material, type Mesh } from 'three'
+import type { Material, Mesh } from 'three'
 import type { Part } from '../hive/part.ts'
 import { createLineBatch, type LineRows } from './lineBatch.ts'
 import { AMBER } from './palette.ts'

@@ -2,8 +2,8 @@ import { BufferAttribute, BufferGeometry, DynamicDrawUsage, type Material, Mesh 
 import type { PrismSolid } from '../geometry/solid.ts'
 import type { Vec3 } from '../geometry/vector.ts'
 import { lookOfPart } from './partLook.ts'
-import type { PosedPart } from './posedPart.ts'
 import { applyPose, applyPoseDirection } from './pose.ts'
+import type { PosedPart } from './posedPart.ts'
 import { prismTriangles } from './prismTriangles.ts'
 
 /** All sloping and tapered solids in one geometry; a hive has few, so they are placed here in full. */

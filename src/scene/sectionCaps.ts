@@ -17,6 +17,8 @@ export interface SectionPlane {
 export interface SectionCap {
   readonly partId: string
   readonly material: string
+  /** Of the part, mm. */
+  readonly thickness: number
   readonly pieces: readonly (readonly Vec3[])[]
   readonly outline: Segments
 }
@@ -34,7 +36,8 @@ export const sectionCaps = (
     })
     if (pieces.length === 0) return []
     const outline = outlineOf(part, pose, plane) ?? pieces.flatMap(loopSegments)
-    return [{ partId: part.id, material: part.material, pieces, outline }]
+    const { id: partId, material, size } = part
+    return [{ partId, material, thickness: size.thickness, pieces, outline }]
   })
 
 /**
@@ -90,7 +93,9 @@ const outlineOf = (part: Part, pose: PartPose, plane: SectionPlane): number[] | 
   if (!square || boxes.length < 2 || boxes.length !== part.solids.length) return undefined
   // A turn about x leaves x alone, so the plane can be moved back into the closed hive.
   const at = plane.at - pose.translation[plane.axis]
-  const slices = boxes.filter((b) => crosses(b, plane.axis, at)).map((b) => slice(b, plane.axis, at))
+  const slices = boxes
+    .filter((b) => crosses(b, plane.axis, at))
+    .map((b) => slice(b, plane.axis, at))
   const segments = boxUnionEdges(slices)
   const out: number[] = []
   for (let i = 0; i < segments.length; i += 6) {

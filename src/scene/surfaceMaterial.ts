@@ -19,14 +19,16 @@ export const createSurfaceMaterial = (
     clippingPlanes: [sectionPlane],
     clipShadows: true,
     polygonOffset: true,
-    polygonOffsetFactor: 1,
+    polygonOffsetFactor: 0.6,
     polygonOffsetUnits: 1,
   })
   material.onBeforeCompile = (shader) => {
     shader.uniforms.uNoise = { value: noise }
     shader.uniforms.uAmber = { value: new Color(AMBER) }
-    shader.vertexShader = shader.vertexShader
-      .replace('void main() {', `${SURFACE_VERTEX_HEAD}\nvoid main() {\n${SURFACE_VERTEX_BODY}`)
+    shader.vertexShader = shader.vertexShader.replace(
+      'void main() {',
+      `${SURFACE_VERTEX_HEAD}\nvoid main() {\n${SURFACE_VERTEX_BODY}`,
+    )
     shader.fragmentShader = shader.fragmentShader
       .replace('void main() {', `${SURFACE_FRAGMENT_HEAD}\nvoid main() {`)
       .replace(

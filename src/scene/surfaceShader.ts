@@ -77,7 +77,7 @@ vec3 woodColour(vec3 colour, float ringMm, float contrast) {
   float end = step(0.5, face.x) * (1.0 - step(2.5, axis));
   float tone = 1.0 - contrast * (late - 0.4) * fade * mix(1.0, 1.5, end)
     + 0.13 * fibre * fibreScale + 0.09 * broad;
-  vec3 warm = vec3(1.0, 0.975, 0.93);
+  vec3 warm = vec3(1.0, 0.965, 0.9);
   vec3 c = colour * (0.95 + 0.1 * h1) * tone;
   c *= mix(vec3(1.0), warm, late * fade * 0.8);
   return c * mix(1.0, 0.8, end);
@@ -122,7 +122,7 @@ vec2 onFace(vec3 p) {
 vec3 metalColour(vec3 colour, vec3 viewNormal, vec3 toEye) {
   float brush = noiseAt(vLocal * vec3(0.02, 0.6, 0.6) + vKind.z * 300.0) - 0.5;
   float sky = reflect(-toEye, viewNormal).y;
-  return colour * (0.86 + 0.2 * smoothstep(-0.6, 0.9, sky) + 0.06 * brush);
+  return colour * (0.8 + 0.24 * smoothstep(-0.7, 0.95, sky) + 0.09 * brush);
 }
 
 vec3 surfaceColour(vec3 viewNormal, vec3 toEye) {

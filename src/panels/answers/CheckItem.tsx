@@ -1,9 +1,9 @@
-import { applyChanges } from '../../design/edits.ts'
+import { applyChanges } from '../../design/setField.ts'
 import type { Check } from '../../reports/checks/runChecks.ts'
 import { useDesignStore } from '../../store/designStore.ts'
 import { useViewStore } from '../../store/viewStore.ts'
 import { formatLimits, formatMeasured } from './formatCheck.ts'
-import { Verdict, VERDICT_WORD } from './VerdictMark.tsx'
+import { VERDICT_WORD, Verdict } from './VerdictMark.tsx'
 
 /** One check: verdict, what was measured, the limit, why, the source, and a fix where there is one. */
 export const CheckItem = ({ check }: { readonly check: Check }) => {

@@ -44,7 +44,9 @@ export const LiftingAnswer = ({ keeper, shop }: LiftingAnswerProps) => {
           </li>
         ))}
       </ul>
-      <p className="about">The upright mark is your comfortable lift, {formatMass(comfortKg, unit)}.</p>
+      <p className="about">
+        The upright mark is your comfortable lift, {formatMass(comfortKg, unit)}.
+      </p>
       <dl className="figures">
         <dt>Hive, empty</dt>
         <dd>{formatMass(shop.massKg.empty, unit)}</dd>

@@ -29,7 +29,10 @@ export const ResistanceScale = (props: ResistanceScaleProps) => {
       <path className="scale-open" d={`M${x(betweenRails)} 24l5 6-5 6-5-6z`} />
       <path className="scale-now" d={`M${x(withRails)} 22v20`} />
       <path className="w3" d={`M${x(target)} 54V4`} />
-      <path className="scale-flag" d={`M${x(target)} 3${target > end * 0.8 ? 'h-16l5 5-5 5h16' : 'h16l-5 5 5 5h-16'}z`} />
+      <path
+        className="scale-flag"
+        d={`M${x(target)} 3${target > end * 0.8 ? 'h-16l5 5-5 5h16' : 'h16l-5 5 5 5h-16'}z`}
+      />
     </svg>
   )
 }

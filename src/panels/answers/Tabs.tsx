@@ -17,7 +17,10 @@ interface TabsProps {
 export const Tabs = ({ name, tabs, chosen, onChoose }: TabsProps) => {
   const id = useId()
   const list = useRef<HTMLDivElement>(null)
-  const place = Math.max(0, tabs.findIndex((tab) => tab.id === chosen))
+  const place = Math.max(
+    0,
+    tabs.findIndex((tab) => tab.id === chosen),
+  )
   const shown = tabs[place]
 
   const walk = (event: KeyboardEvent) => {

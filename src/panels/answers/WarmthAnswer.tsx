@@ -19,7 +19,7 @@ export const WarmthAnswer = ({ heat }: { readonly heat: HeatReport }) => {
   const end = Math.ceil(Math.max(1, ...values) * 2) / 2
   return (
     <>
-      <PanelAnswer figures={{ name: 'Walls', ...heat.walls }} panels={walls} end={end} />
+      <PanelAnswer figures={{ ...heat.walls, name: 'Walls' }} panels={walls} end={end} />
       <PanelAnswer figures={heat.lid} panels={[heat.lid]} end={end} />
       <PanelAnswer figures={heat.floor} panels={[heat.floor]} end={end} />
       <section className="panel-answer whole">
@@ -27,7 +27,10 @@ export const WarmthAnswer = ({ heat }: { readonly heat: HeatReport }) => {
         <dl className="figures">
           <dt>Heat lost for each degree</dt>
           <dd>{formatConductance(heat.conductanceWPerK, units.thermal)}</dd>
-          <dt>Heat lost on a night of {formatTemperature(coldNightC, units.temperature, { decimals: 0 })}</dt>
+          <dt>
+            Heat lost on a night of{' '}
+            {formatTemperature(coldNightC, units.temperature, { decimals: 0 })}
+          </dt>
           <dd>{formatTrimmed(heat.coldNightLossW, 1)} W</dd>
         </dl>
         <p className="about">The sum of the panels; corners and edges are not in it.</p>

@@ -41,9 +41,7 @@ const Dimension = ({ line: [x1, y1, x2, y2] }: { readonly line: Line4 }) => {
   const size = isUpright ? y2 - y1 : x2 - x1
   const tail = size < 18 ? 7 : 0
   const slash = (x: number, y: number) => `M${x - 3.5} ${y + 3.5}l7-7`
-  const run = isUpright
-    ? `M${x1} ${y1 - tail}V${y2 + tail}`
-    : `M${x1 - tail} ${y1}H${x2 + tail}`
+  const run = isUpright ? `M${x1} ${y1 - tail}V${y2 + tail}` : `M${x1 - tail} ${y1}H${x2 + tail}`
   return <path className="mark-line" d={`${run}${slash(x1, y1)}${slash(x2, y2)}`} />
 }
 

@@ -38,7 +38,10 @@ export const StandFront = () => (
 export const StandPerson = () => (
   <>
     <path className="w3" d="M8 34h46v24H8zM4 78h112" />
-    <path className="w2" d="M16 58v20M46 58v20M86 16a7 7 0 1 0 .1 0M86 30v24M86 54l-8 24M86 54l8 24M86 32l12 4M98 36 66 32" />
+    <path
+      className="w2"
+      d="M16 58v20M46 58v20M86 16a7 7 0 1 0 .1 0M86 30v24M86 54l-8 24M86 54l8 24M86 32l12 4M98 36 66 32"
+    />
   </>
 )
 
@@ -65,7 +68,10 @@ const FRAME = 'M10 14h100M22 14v58h76V14M22 20h76'
 export const Cluster = () => (
   <>
     <path className="w2" d={FRAME} />
-    <path className="w1" d="M50 40h2M58 36h2M66 40h2M54 46h2M62 46h2M70 46h2M46 48h2M50 54h2M58 54h2M66 54h2" />
+    <path
+      className="w1"
+      d="M50 40h2M58 36h2M66 40h2M54 46h2M62 46h2M70 46h2M46 48h2M50 54h2M58 54h2M66 54h2"
+    />
   </>
 )
 

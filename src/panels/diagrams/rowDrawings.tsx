@@ -30,7 +30,10 @@ export const CoverPlan = () => (
 /** Where a lug hangs on the wall, with the cover board above. */
 export const RestDetail = () => (
   <>
-    <path className="w1 hatch" d="M4 28 18 14M4 40l16-16M4 52l20-20M4 64l20-20M4 76l20-20M12 80l12-12" />
+    <path
+      className="w1 hatch"
+      d="M4 28 18 14M4 40l16-16M4 52l20-20M4 64l20-20M4 76l20-20M12 80l12-12"
+    />
     <path className="w3" d="M4 82V20h20v17h16v45M24 37v45" />
     <path className="w2" d="M14 12h100v8H14z" />
     <path className="w2 wood" d="M30 29h84v13H60v40h-8V42h-4v-5H30z" />
@@ -42,6 +45,9 @@ export const FloorDetail = () => (
   <>
     <path className="w2 wood" d="M30 4v38h78V4M38 4v30h62V4" />
     <path className="w3" d="M14 4v54M24 4v54M4 58h112M4 66h112" />
-    <path className="w1 hatch" d="M8 76l8-8M24 76l8-8M40 76l8-8M56 76l8-8M72 76l8-8M88 76l8-8M104 76l8-8" />
+    <path
+      className="w1 hatch"
+      d="M8 76l8-8M24 76l8-8M40 76l8-8M56 76l8-8M72 76l8-8M88 76l8-8M104 76l8-8"
+    />
   </>
 )

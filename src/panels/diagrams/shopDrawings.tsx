@@ -10,7 +10,10 @@ export const Load = () => (
 export const Crew = () => (
   <>
     <path className="w3" d="M36 44h48v18H36z" />
-    <path className="w2" d="M20 32v24M20 56l-7 22M20 56l7 22M20 38l16 12M100 32v24M100 56l-7 22M100 56l7 22M100 38 84 50" />
+    <path
+      className="w2"
+      d="M20 32v24M20 56l-7 22M20 56l7 22M20 38l16 12M100 32v24M100 56l-7 22M100 56l7 22M100 38 84 50"
+    />
   </>
 )
 

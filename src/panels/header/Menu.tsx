@@ -45,7 +45,9 @@ export const Menu = ({ name, strong = false, children }: MenuProps) => {
         id={id}
         hidden={!isOpen}
         tabIndex={-1}
-        onClick={(e) => e.target instanceof HTMLElement && e.target.closest('button') && setOpen(false)}
+        onClick={(e) =>
+          e.target instanceof HTMLElement && e.target.closest('button') && setOpen(false)
+        }
       >
         {children}
       </div>

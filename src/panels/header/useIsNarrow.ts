@@ -1,9 +1,9 @@
 import { useSyncExternalStore } from 'react'
 
-/** Whether the page is narrow: one column, as on a phone or at a high zoom. */
+/** Whether the head of the sheet must fold its file buttons into a menu. */
 export const useIsNarrow = (): boolean => useSyncExternalStore(watch, () => NARROW.matches)
 
-const NARROW = matchMedia('(max-width: 899px)')
+const NARROW = matchMedia('(max-width: 1279px)')
 
 const watch = (onChange: () => void): (() => void) => {
   NARROW.addEventListener('change', onChange)

@@ -5,7 +5,13 @@ import { changeField } from './changeField.ts'
 import { showWithUnit } from './numberShown.ts'
 
 /** Why the design can't be built because of this field, and a value that would do. */
-export const FieldRefusals = ({ path, field }: { readonly path: string; readonly field: Field }) => {
+export const FieldRefusals = ({
+  path,
+  field,
+}: {
+  readonly path: string
+  readonly field: Field
+}) => {
   const units = useViewStore((s) => s.units)
   const refusals = useAnswers().refusals.filter((r) => r.field === path)
   return refusals.map(({ message, suggestion }) => (

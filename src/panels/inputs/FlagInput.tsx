@@ -4,7 +4,13 @@ import { changeField } from './changeField.ts'
 import { useFieldValue } from './useFieldValue.ts'
 
 /** Yes or no, as a tick box on the sheet. */
-export const FlagInput = ({ path, field }: { readonly path: string; readonly field: FlagField }) => {
+export const FlagInput = ({
+  path,
+  field,
+}: {
+  readonly path: string
+  readonly field: FlagField
+}) => {
   const id = useId()
   const value = useFieldValue(path)
   return (

@@ -1,5 +1,5 @@
 import { useId } from 'react'
-import { hasMaterial, materialById, MATERIALS } from '../../catalog/materials.ts'
+import { hasMaterial, MATERIALS, materialById } from '../../catalog/materials.ts'
 import type { MaterialField } from '../../design/field.ts'
 import { changeField } from './changeField.ts'
 import { FieldRefusals } from './FieldRefusals.tsx'

@@ -1,9 +1,17 @@
-import { addEntrance, addVent, removeEntrance, removeVent } from '../../design/edits.ts'
+import { addEntrance, addVent, removeEntrance, removeVent } from '../../design/openingEdits.ts'
 import { MAX_ENTRANCES, MAX_VENTS } from '../../design/schema.ts'
 import { useDesignStore } from '../../store/designStore.ts'
 import { FieldInput } from './FieldInput.tsx'
 
-const ENTRANCE_KEYS = ['wall', 'form', 'widthMm', 'heightMm', 'centreMm', 'bottomMm', 'winterWidthMm']
+const ENTRANCE_KEYS = [
+  'wall',
+  'form',
+  'widthMm',
+  'heightMm',
+  'centreMm',
+  'bottomMm',
+  'winterWidthMm',
+]
 const VENT_KEYS = ['wall', 'widthMm', 'heightMm', 'centreMm', 'belowRestMm']
 
 const LISTS = {

@@ -51,7 +51,11 @@ export const RuleSlider = (props: RuleSliderProps) => {
       max={max}
       step="any"
       value={shown}
-      onPointerDown={onStart}
+      onPointerDown={(e) => {
+        // Whatever was being typed elsewhere is finished before this gesture starts.
+        e.currentTarget.focus()
+        onStart()
+      }}
       onChange={(e) => {
         const to = snap(Number(e.target.value))
         onStart()

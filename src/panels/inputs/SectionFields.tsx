@@ -7,7 +7,9 @@ import { isFieldInUse, type StageSection } from './stages.ts'
 /** One heading with its fields; a folded one shows its values in its heading. */
 export const SectionFields = ({ section }: { readonly section: StageSection }) => {
   // A string is compared by value, so only a change of what is in use redraws the section.
-  const inUse = useDesignStore((s) => section.fields.filter((p) => isFieldInUse(p, s.design)).join())
+  const inUse = useDesignStore((s) =>
+    section.fields.filter((p) => isFieldInUse(p, s.design)).join(),
+  )
   const fields = inUse === '' ? [] : inUse.split(',')
   if (fields.length === 0) return null
   const inputs = fields.map((path) => <FieldInput key={path} path={path} />)

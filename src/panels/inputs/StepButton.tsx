@@ -30,6 +30,8 @@ export const StepButton = (props: StepButtonProps) => {
   }
   const press = (event: PointerEvent<HTMLButtonElement>) => {
     if (event.button !== 0) return
+    // Whatever was being typed elsewhere is finished before this gesture starts.
+    event.currentTarget.focus()
     onPressStart()
     onStep()
     clearTimeout(timer.current)

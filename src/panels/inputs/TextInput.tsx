@@ -5,7 +5,13 @@ import { useFieldValue } from './useFieldValue.ts'
 import { useGesture } from './useGesture.ts'
 
 /** Words for the sheet. Everything typed between entering and leaving is one undo step. */
-export const TextInput = ({ path, field }: { readonly path: string; readonly field: TextField }) => {
+export const TextInput = ({
+  path,
+  field,
+}: {
+  readonly path: string
+  readonly field: TextField
+}) => {
   const id = useId()
   const value = String(useFieldValue(path) ?? '')
   const gesture = useGesture()
@@ -23,7 +29,11 @@ export const TextInput = ({ path, field }: { readonly path: string; readonly fie
   return (
     <div className="field">
       <label htmlFor={id}>{field.label}</label>
-      {field.maxLength > 100 ? <textarea rows={4} {...shared} /> : <input type="text" {...shared} />}
+      {field.maxLength > 100 ? (
+        <textarea rows={4} {...shared} />
+      ) : (
+        <input type="text" {...shared} />
+      )}
       <p className="about" id={`${id}-about`}>
         {field.meaning}
       </p>

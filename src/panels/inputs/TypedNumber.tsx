@@ -52,6 +52,7 @@ export const TypedNumber = (props: TypedNumberProps) => {
         value={draft ?? shown}
         aria-describedby={describedBy}
         aria-invalid={isWrong}
+        data-draft={draft === undefined ? undefined : 'yes'}
         onChange={(e) => setDraft(e.target.value)}
         onFocus={(e) => e.target.select()}
         onBlur={() => {

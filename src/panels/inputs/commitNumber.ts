@@ -25,10 +25,18 @@ export const commitNumber = (
     return { kind: 'set', value, note: isPlain ? '' : `Read as ${read.understood}.` }
   }
   if (read.value > field.max) {
-    return { kind: 'set', value, note: `${show(read.value)} is too much: set to ${show(value)}, the most.` }
+    return {
+      kind: 'set',
+      value,
+      note: `${show(read.value)} is too much: set to ${show(value)}, the most.`,
+    }
   }
   if (read.value < field.min) {
-    return { kind: 'set', value, note: `${show(read.value)} is too little: set to ${show(value)}, the least.` }
+    return {
+      kind: 'set',
+      value,
+      note: `${show(read.value)} is too little: set to ${show(value)}, the least.`,
+    }
   }
   return { kind: 'set', value, note: `Set to ${show(value)}: only whole numbers here.` }
 }

@@ -13,22 +13,15 @@ export type ReadNumber =
   | ParseFailure
 
 /** The value as it stands in its field, without its unit: `16 1/2`, `1.6`, `35`. */
-export const showNumber = (
-  field: NumberField,
-  value: number,
-  units: UnitPreferences,
-): string => splitUnit(showWithUnit(field, value, units)).figure
+export const showNumber = (field: NumberField, value: number, units: UnitPreferences): string =>
+  splitUnit(showWithUnit(field, value, units)).figure
 
 /** The unit's name beside the field; empty for a count. */
 export const unitName = (field: NumberField, units: UnitPreferences): string =>
   splitUnit(showWithUnit(field, field.default, units)).unit
 
 /** The value with its unit, for sentences and for screen readers. */
-export const showWithUnit = (
-  field: NumberField,
-  value: number,
-  units: UnitPreferences,
-): string => {
+export const showWithUnit = (field: NumberField, value: number, units: UnitPreferences): string => {
   switch (field.quantity) {
     case 'length':
       return formatLength(value, units.length, { withUnit: true, decimals: 2 })
@@ -66,7 +59,8 @@ export const readNumber = (
 export const stepOf = (field: NumberField, units: UnitPreferences): number => {
   const { quantity, step } = field
   if (quantity === 'length' && units.length === 'in') return lengthStepMm('in') * sixteenths(step)
-  if (quantity === 'mass' && units.mass === 'lb') return storedOr(parseMass('1 lb', 'lb'), 'kg', step)
+  if (quantity === 'mass' && units.mass === 'lb')
+    return storedOr(parseMass('1 lb', 'lb'), 'kg', step)
   if (quantity === 'resistance' && units.thermal === 'us') {
     return storedOr(parseResistance('R 0.5', 'us'), 'm2KPerW', step)
   }
@@ -130,4 +124,5 @@ export const splitUnit = (shown: string): { readonly figure: string; readonly un
   return { figure: found?.[1] ?? shown, unit: found?.[2] ?? '' }
 }
 
-const trimZeros = (shown: string): string => shown.replace(/(\.\d*?)0+(?=\D|$)/, '$1').replace(/\.(?=\D|$)/, '')
+const trimZeros = (shown: string): string =>
+  shown.replace(/(\.\d*?)0+(?=\D|$)/, '$1').replace(/\.(?=\D|$)/, '')

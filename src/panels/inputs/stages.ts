@@ -42,7 +42,13 @@ export const STAGES: readonly StageEntry[] = [
       { title: 'Outside sizes', fields: group('frame', 'bodyLengthMm', 'depthMm'), folded: true },
       {
         title: 'Top bar',
-        fields: group('frame', 'topBarLengthMm', 'topBarWidthMm', 'topBarThicknessMm', 'lugThicknessMm'),
+        fields: group(
+          'frame',
+          'topBarLengthMm',
+          'topBarWidthMm',
+          'topBarThicknessMm',
+          'lugThicknessMm',
+        ),
         folded: true,
       },
       {
@@ -69,7 +75,13 @@ export const STAGES: readonly StageEntry[] = [
       },
       {
         title: 'Follower boards',
-        fields: group('cavity', 'followers', 'followerForm', 'followerAAfterFrame', 'followerBAfterFrame'),
+        fields: group(
+          'cavity',
+          'followers',
+          'followerForm',
+          'followerAAfterFrame',
+          'followerBAfterFrame',
+        ),
       },
       { title: 'Two colonies', fields: group('cavity', 'divider', 'dividerAfterFrame') },
       { title: 'Top', fields: group('cavity', 'closure', 'coverSegments') },
@@ -80,7 +92,14 @@ export const STAGES: readonly StageEntry[] = [
       },
       {
         title: 'Boards in detail',
-        fields: group('cavity', 'boardMaterial', 'followerThicknessMm', 'followerSideGapMm', 'followerBottomGapMm', 'dividerThicknessMm'),
+        fields: group(
+          'cavity',
+          'boardMaterial',
+          'followerThicknessMm',
+          'followerSideGapMm',
+          'followerBottomGapMm',
+          'dividerThicknessMm',
+        ),
         folded: true,
       },
       {
@@ -109,11 +128,22 @@ export const STAGES: readonly StageEntry[] = [
     purpose: 'The roof, its insulation and its hinge. It should be the warmest panel of all.',
     sections: [
       ...panelSections('lid', 'Top skin'),
-      { title: 'Shape', fields: group('lid', 'form', 'fall', 'slopeDeg', 'insulationShape', 'overhangMm') },
+      {
+        title: 'Shape',
+        fields: group('lid', 'form', 'fall', 'slopeDeg', 'insulationShape', 'overhangMm'),
+      },
       { title: 'Hinge and stay', fields: group('lid', 'hingeSide', 'openingAngleDeg', 'stay') },
       {
         title: 'Rim and cover sheet',
-        fields: group('lid', 'rimThicknessMm', 'rimDropMm', 'rimClearanceMm', 'deckMm', 'coverMaterial', 'coverMm'),
+        fields: group(
+          'lid',
+          'rimThicknessMm',
+          'rimDropMm',
+          'rimClearanceMm',
+          'deckMm',
+          'coverMaterial',
+          'coverMm',
+        ),
         folded: true,
       },
     ],
@@ -148,7 +178,14 @@ export const STAGES: readonly StageEntry[] = [
     sections: [
       {
         title: 'Weather',
-        fields: group('site', 'annualMeanC', 'seasonalSwingC', 'coldNightC', 'meanHumidityPercent', 'exposure'),
+        fields: group(
+          'site',
+          'annualMeanC',
+          'seasonalSwingC',
+          'coldNightC',
+          'meanHumidityPercent',
+          'exposure',
+        ),
       },
     ],
   },
@@ -166,7 +203,10 @@ export const STAGES: readonly StageEntry[] = [
     name: 'Shop',
     purpose: 'Your saw, your boards, and the words on the sheet.',
     sections: [
-      { title: 'Saw and boards', fields: group('shop', 'tableSaw', 'ripLimitMm', 'kerfMm', 'longestBoardMm') },
+      {
+        title: 'Saw and boards',
+        fields: group('shop', 'tableSaw', 'ripLimitMm', 'kerfMm', 'longestBoardMm'),
+      },
       { title: 'Words on the sheet', fields: group('title', 'name', 'owner', 'note') },
     ],
   },

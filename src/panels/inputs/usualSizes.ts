@@ -4,14 +4,10 @@ import type { LengthUnit } from '../../units/length.ts'
 import { fieldValue } from './useFieldValue.ts'
 
 /** Thicknesses in which the material of this layer is sold, mm; none if the field is no layer. */
-export const usualSizes = (
-  design: Design,
-  path: string,
-  unit: LengthUnit,
-): readonly number[] => {
+export const usualSizes = (design: Design, path: string, unit: LengthUnit): readonly number[] => {
   const key = MATERIAL_OF[path]
   const id = key === undefined ? undefined : fieldValue(design, key)
-  if (typeof id !== 'string' || !hasMaterial(id)) return []
+  if (typeof id !== 'string' || !hasMaterial(id)) return NONE
   const material = materialById(id)
   return unit === 'in' ? material.thicknessesUsMm : material.thicknessesMm
 }
@@ -31,3 +27,6 @@ const MATERIAL_OF: Readonly<Record<string, string>> = {
   'cavity.coverThicknessMm': 'cavity.coverMaterial',
   'cavity.dividerThicknessMm': 'cavity.boardMaterial',
 }
+
+/** One array for all, because the caller compares by identity. */
+const NONE: readonly number[] = []

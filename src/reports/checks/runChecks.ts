@@ -1,49 +1,64 @@
-import type { Design } from '../../design/schema.ts'
-import type { Hive } from '../../hive/hive.ts'
-import type { HeatReport } from '../heat/computeHeat.ts'
-import type { KeeperReport } from '../keeper/computeKeeper.ts'
-import type { ShopReport } from '../shop/computeShop.ts'
+import { checkBeeSpace } from './beeSpace.ts'
+import { checkBeeTightGaps } from './beeTightGaps.ts'
+import { checkBoards } from './boards.ts'
+import type { Check, CheckContext } from './check.ts'
+import { checkDivider } from './divider.ts'
+import { checkEntranceHeight } from './entranceHeight.ts'
+import { checkEntrances } from './entrances.ts'
+import { checkExtractor } from './extractor.ts'
+import { checkFloorSwing } from './floorSwing.ts'
+import { checkFollowers } from './followers.ts'
+import { checkFrameRest } from './frameRest.ts'
+import { checkFrameSpacing } from './frameSpacing.ts'
+import { checkHeaviestLift } from './heaviestLift.ts'
+import { checkInsulation } from './insulation.ts'
+import { checkLastComb } from './lastComb.ts'
+import { checkLidPull } from './lidPull.ts'
+import { checkLiftedFrame } from './liftedFrame.ts'
+import { checkPlay } from './play.ts'
+import { checkRoof } from './roof.ts'
+import { checkRoomForColony } from './roomForColony.ts'
+import { checkSafeMaterials } from './safeMaterials.ts'
+import { checkSplitJoint } from './splitJoint.ts'
+import { checkVentMesh } from './ventMesh.ts'
+import { checkWorkingHeight } from './workingHeight.ts'
 
-/** What the value of a check is measured in; panels show it in the user's units. */
-export type CheckQuantity =
-  | 'length'
-  | 'area'
-  | 'resistance'
-  | 'mass'
-  | 'angle'
-  | 'count'
-  | 'ratio'
-  | 'none'
+export type {
+  Check,
+  CheckContext,
+  CheckQuantity,
+  FieldChange,
+  Fix,
+  Verdict,
+} from './check.ts'
 
-/** Sets one field of the document; a fix is applied as one step that can be undone. */
-export interface FieldChange {
-  /** `cavity.endBarSpaceMm` or `openings.entrances.0.heightMm`. */
-  readonly field: string
-  readonly value: number | string | boolean
-}
+/** Every subject, in the order of the principles: good for the bees, easy to keep, easy to build. */
+const CHECKERS: readonly ((context: CheckContext) => readonly Check[])[] = [
+  checkBeeSpace,
+  checkLastComb,
+  checkFrameSpacing,
+  checkSplitJoint,
+  checkFrameRest,
+  checkPlay,
+  checkFollowers,
+  checkDivider,
+  checkBeeTightGaps,
+  checkEntrances,
+  checkEntranceHeight,
+  checkVentMesh,
+  checkSafeMaterials,
+  checkInsulation,
+  checkRoof,
+  checkRoomForColony,
+  checkExtractor,
+  checkLiftedFrame,
+  checkHeaviestLift,
+  checkLidPull,
+  checkWorkingHeight,
+  checkFloorSwing,
+  checkBoards,
+]
 
-export interface Check {
-  readonly id: string
-  /** Short name: `Bee space beside the frame`. */
-  readonly title: string
-  readonly verdict: 'ok' | 'look' | 'fix'
-  readonly quantity: CheckQuantity
-  /** SI or mm (area mm², resistance m²K/W); undefined when the check measures no number. */
-  readonly measured: number | undefined
-  readonly limits: { readonly low?: number | undefined; readonly high?: number | undefined }
-  /** One sentence: why it matters for bees or keeper. */
-  readonly why: string
-  readonly source: string
-  readonly fix: { readonly label: string; readonly changes: readonly FieldChange[] } | undefined
-  readonly partIds: readonly string[]
-}
-
-export interface CheckContext {
-  readonly design: Design
-  readonly hive: Hive
-  readonly heat: HeatReport
-  readonly shop: ShopReport
-  readonly keeper: KeeperReport
-}
-
-export const runChecks = (_context: CheckContext): readonly Check[] => []
+/** All checks of a hive, those that do not apply left out. Ids are unique. */
+export const runChecks = (context: CheckContext): readonly Check[] =>
+  CHECKERS.flatMap((checker) => checker(context))

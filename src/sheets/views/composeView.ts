@@ -7,7 +7,7 @@ import {
   textItem,
 } from '../drawing.ts'
 import type { Size } from '../fitScale.ts'
-import { toPaper, type View, type ViewDrawing } from '../view.ts'
+import { type ModelPoint, toPaper, type View, type ViewDrawing } from '../view.ts'
 import {
   type DimensionSpec,
   FIRST_LINE_OFF,
@@ -38,6 +38,8 @@ export interface ViewSpec {
   readonly below: readonly LevelSpec[]
   readonly left: readonly UprightSpec[]
   readonly right: readonly UprightSpec[]
+  /** Where moving things stand when open, as chain lines. */
+  readonly ghosts?: readonly (readonly ModelPoint[])[]
   /** Model height of the ground, drawn as a line; none for views from above. */
   readonly ground?: number
 }
@@ -78,13 +80,14 @@ export const composeView = (spec: ViewSpec, scaleDenominator: number): ViewDrawi
     view,
     scaleDenominator,
     items: [
-      textItem({ x: leftRoom, y: HEADING_SIZE_MM }, spec.title, {
+      textItem({ x: leftRoom, y: HEADING_SIZE_MM }, `${spec.title}  1:${scaleDenominator}`, {
         sizeMm: HEADING_SIZE_MM,
         weight: 'semibold',
       }),
       ...groundItems(spec, view),
       ...dimensionItems(spec, view),
       ...outlineItems(spec.outline, view),
+      ...ghostItems(spec, view),
     ],
   }
 }
@@ -105,6 +108,15 @@ const groundItems = (
     ),
   ]
 }
+
+const ghostItems = ({ ghosts = [] }: ViewSpec, view: View): readonly DrawingItem[] =>
+  ghosts.map((ghost) => ({
+    kind: 'polygon',
+    points: ghost.map((p) => toPaper(view, p)),
+    stroke: { weight: 'thin', dash: 'phantom' },
+    tint: 'none',
+    hatch: 'none',
+  }))
 
 const dimensionItems = (spec: ViewSpec, view: View): readonly DrawingItem[] => {
   const { bounds } = spec.outline

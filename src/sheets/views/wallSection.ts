@@ -64,7 +64,7 @@ export const wallSection = (
     view,
     scaleDenominator,
     items: [
-      textItem({ x: 0, y: HEADING_SIZE_MM }, TITLES[end], {
+      textItem({ x: 0, y: HEADING_SIZE_MM }, `${TITLES[end]}  1:${scaleDenominator}`, {
         sizeMm: HEADING_SIZE_MM,
         weight: 'semibold',
       }),
@@ -130,10 +130,14 @@ const labelsOf = (
 }
 
 /** Breaks words into lines no wider than a label column. */
-const breakLabel = (text: string): readonly string[] =>
-  text.split(' ').reduce<readonly string[]>((lines, word) => {
+const breakLabel = (text: string): readonly string[] => {
+  const lines: string[] = []
+  for (const word of text.split(' ')) {
     const last = lines.at(-1)
-    const longer = last === undefined ? word : `${last} ${word}`
+    const longer = `${last} ${word}`
     const fits = estimateTextWidthMm(longer, LABEL_SIZE_MM) <= LABEL_WIDTH_MM
-    return fits && last !== undefined ? [...lines.slice(0, -1), longer] : [...lines, word]
-  }, [])
+    if (last !== undefined && fits) lines[lines.length - 1] = longer
+    else lines.push(word)
+  }
+  return lines
+}

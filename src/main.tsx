@@ -1,0 +1,27 @@
+import '@fontsource/ibm-plex-sans/latin-400.css'
+import '@fontsource/ibm-plex-sans/latin-600.css'
+import './panels/styles/tokens.css'
+import './panels/styles/base.css'
+import './panels/styles/sheet.css'
+import './panels/styles/rule.css'
+import './panels/styles/inputs.css'
+import './panels/styles/slider.css'
+import './panels/styles/diagram.css'
+import './panels/styles/answers.css'
+import './panels/styles/titleBlock.css'
+import './panels/styles/view.css'
+import './panels/styles/dialog.css'
+import './panels/styles/narrow.css'
+import { createRoot } from 'react-dom/client'
+import { App } from './App.tsx'
+import { ErrorBoundary } from './panels/ErrorBoundary.tsx'
+import { startSession } from './panels/session.ts'
+
+const root = document.getElementById('root')
+if (root === null) throw new Error('The page has no place for the sheet.')
+startSession()
+createRoot(root).render(
+  <ErrorBoundary>
+    <App />
+  </ErrorBoundary>,
+)

@@ -1,0 +1,33 @@
+import type { ReactNode } from 'react'
+import type { Hive } from '../hive/hive.ts'
+import { useAnswers } from '../store/answers.ts'
+import { PartCaption } from './view/PartCaption.tsx'
+import { ViewControls } from './view/ViewControls.tsx'
+
+interface ViewWindowProps {
+  /** Draws a hive; it comes from the scene, which the panels do not know. */
+  readonly drawHive: (hive: Hive) => ReactNode
+}
+
+/** The middle of the sheet: the hive, or word that there is none yet. */
+export const ViewWindow = ({ drawHive }: ViewWindowProps) => {
+  const { answer, stale } = useAnswers()
+  return (
+    <section className="sheet-view" aria-label="The hive">
+      <div className="view-window">
+        {answer ? drawHive(answer.hive) : <EmptyView />}
+        {answer && stale && <p className="view-stale">The last hive that can be built</p>}
+        <PartCaption />
+      </div>
+      <ViewControls />
+    </section>
+  )
+}
+
+const EmptyView = () => (
+  <div className="view-empty">
+    <p>
+      The hive appears here as soon as it can be built. The notes at the inputs say what to change.
+    </p>
+  </div>
+)

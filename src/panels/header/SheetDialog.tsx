@@ -1,0 +1,94 @@
+import { useEffect, useRef, useState } from 'react'
+import { useDesignStore } from '../../store/designStore.ts'
+import type { Job, OutsideWork, Paper, Progress } from '../actions.ts'
+import { Dialog } from './Dialog.tsx'
+import { fileName, saveFile } from './saveFile.ts'
+
+interface SheetDialogProps {
+  readonly paper: Paper
+  readonly buildSheet: OutsideWork['buildSheet']
+  readonly onClose: () => void
+}
+
+type State =
+  | { readonly kind: 'working'; readonly progress: Progress }
+  | { readonly kind: 'ready'; readonly blob: Blob }
+  | { readonly kind: 'failed'; readonly message: string }
+
+const START: State = { kind: 'working', progress: { done: 0, of: 1, label: 'Starting' } }
+
+/** Draws the build sheet with progress in sight, then offers it; saving is one click of its own. */
+export const SheetDialog = ({ paper, buildSheet, onClose }: SheetDialogProps) => {
+  const [state, setState] = useState<State>(START)
+  const job = useRef<Job>(undefined)
+  // The sheet is of the design as it was when the dialog opened.
+  const [name] = useState(() => useDesignStore.getState().design.title.name)
+  useEffect(() => {
+    let isCurrent = true
+    const show = (next: State) => isCurrent && setState(next)
+    const started = buildSheet(paper, (progress) => show({ kind: 'working', progress }))
+    job.current = started
+    started.result.then(
+      (blob) => show({ kind: 'ready', blob }),
+      (error: unknown) =>
+        show({ kind: 'failed', message: error instanceof Error ? error.message : String(error) }),
+    )
+    return () => {
+      isCurrent = false
+      started.cancel()
+    }
+  }, [paper, buildSheet])
+
+  return (
+    <Dialog title={`Build sheet, ${paper}`} onClose={onClose}>
+      {state.kind === 'working' && (
+        <>
+          <p role="status">{state.progress.label}</p>
+          <progress
+            aria-label="Progress of the build sheet"
+            value={state.progress.done}
+            max={state.progress.of}
+          />
+          <p className="dialog-actions">
+            <button type="button" className="plain" onClick={onClose}>
+              Cancel
+            </button>
+          </p>
+        </>
+      )}
+      {state.kind === 'ready' && (
+        <>
+          <p role="status">
+            The sheet is ready. Print it at 100 %, not fitted to the page, so that its scales are
+            true.
+          </p>
+          <p className="dialog-actions">
+            <button
+              type="button"
+              className="plain strong"
+              onClick={() => {
+                saveFile(fileName(name, 'pdf'), state.blob)
+                onClose()
+              }}
+            >
+              Save the PDF
+            </button>
+            <button type="button" className="plain" onClick={onClose}>
+              Close
+            </button>
+          </p>
+        </>
+      )}
+      {state.kind === 'failed' && (
+        <>
+          <p role="alert">The sheet could not be made. {state.message}</p>
+          <p className="dialog-actions">
+            <button type="button" className="plain" onClick={onClose}>
+              Close
+            </button>
+          </p>
+        </>
+      )}
+    </Dialog>
+  )
+}

@@ -1,0 +1,52 @@
+import type { CameraPreset } from '../store/viewStore.ts'
+import { findCurrentStage } from './currentStage.ts'
+import type { Still } from './stage.ts'
+
+/**
+ * The hive as it is on the screen, as PNG of this size. Undefined when there is no 3D view.
+ * A size beyond what the graphics card can draw is scaled down in the same shape.
+ */
+export const captureImage = (
+  picture: Pick<Still, 'widthPx' | 'heightPx' | 'ground'>,
+): Promise<Blob | undefined> => takeBlob(picture, 'image/png')
+
+export interface ExplodedPicture {
+  readonly widthPx: number
+  readonly heightPx: number
+  /** 0 closed, 1 groups apart, 2 every layer apart. */
+  readonly explode: number
+  readonly preset: CameraPreset
+  readonly type: 'image/png' | 'image/jpeg'
+}
+
+/**
+ * The hive taken apart, from a preset, on paper, whatever the screen shows; the screen stays as it
+ * is. Undefined when there is no 3D view.
+ */
+export const captureExploded = async (
+  picture: ExplodedPicture,
+): Promise<Uint8Array<ArrayBuffer> | undefined> => {
+  const { widthPx, heightPx, explode, preset, type } = picture
+  const blob = await takeBlob(
+    { widthPx, heightPx, ground: 'paper', preset, change: { ...PLAIN, explode } },
+    type,
+  )
+  return blob === undefined ? undefined : new Uint8Array(await blob.arrayBuffer())
+}
+
+/** Nothing opened, cut, marked or measured. */
+const PLAIN = {
+  lidOpen: 0,
+  floorOpen: 0,
+  frameLift: 0,
+  sectionAxis: 'none',
+  selectedPartIds: [],
+  hoveredPartId: undefined,
+  showDimensions: false,
+} as const
+
+const takeBlob = (still: Still, type: string): Promise<Blob | undefined> => {
+  const canvas = findCurrentStage()?.drawStill(still)
+  if (canvas === undefined) return Promise.resolve(undefined)
+  return new Promise((resolve) => canvas.toBlob((blob) => resolve(blob ?? undefined), type, 0.92))
+}

@@ -1,0 +1,237 @@
+import { PerspectiveCamera, Raycaster, type Scene, Vector2, type WebGLRenderer } from 'three'
+import type { Hive } from '../hive/hive.ts'
+import { type CameraPreset, useViewStore, type ViewState } from '../store/viewStore.ts'
+import { PRESET_DIRECTIONS } from './cameraPresets.ts'
+import { paintLabels, placeLabels, writeLabels } from './dimensionLabels.ts'
+import { fitCamera } from './fitCamera.ts'
+import { createHiveModel, type ModelView } from './hiveModel.ts'
+import { createOrbit } from './orbit.ts'
+import { PAPER } from './palette.ts'
+import { attachPointerPick } from './pointerPick.ts'
+
+/** A picture to take of what is on the stage. */
+export interface Still {
+  readonly widthPx: number
+  readonly heightPx: number
+  readonly ground: 'paper' | 'transparent'
+  /** Changes to the view for this picture only. */
+  readonly change?: Partial<ModelView>
+  /** The eye as it is on the screen unless a preset is named. */
+  readonly preset?: CameraPreset
+}
+
+/** The hive on the screen: model, eye and pointer, joined to the view store. */
+export interface Stage {
+  readonly setHive: (hive: Hive) => void
+  readonly setSize: (width: number, height: number) => void
+  /** Moves the eye and the figures; call once before each frame. */
+  readonly beforeFrame: () => void
+  readonly pressKey: (key: string) => boolean
+  readonly setTouch: (touch: 'orbit' | 'page-scrolls') => void
+  /** Draws a picture and leaves the screen as it was. Undefined before there is a hive. */
+  readonly drawStill: (still: Still) => HTMLCanvasElement | undefined
+  readonly renderer: WebGLRenderer
+  readonly dispose: () => void
+}
+
+export interface StageParts {
+  readonly gl: WebGLRenderer
+  readonly scene: Scene
+  readonly camera: PerspectiveCamera
+  /** Overlay for the figures of dimensions. */
+  readonly labelLayer: HTMLElement
+  readonly invalidate: () => void
+}
+
+export const createStage = ({ gl, scene, camera, labelLayer, invalidate }: StageParts): Stage => {
+  const model = createHiveModel()
+  scene.add(model.root)
+  gl.localClippingEnabled = true
+  gl.setClearColor(PAPER, 0)
+  const store = useViewStore
+  const canvas = gl.domElement
+  const orbit = createOrbit({
+    camera,
+    element: canvas,
+    corners: model.corners,
+    bounds: model.bounds,
+    isStill: () => window.matchMedia('(prefers-reduced-motion: reduce)').matches,
+    invalidate,
+  })
+  const caster = new Raycaster()
+  const pointer = new Vector2()
+  const partAt = (at: { readonly x: number; readonly y: number }): string | undefined => {
+    caster.setFromCamera(pointer.set(at.x, at.y), camera)
+    return model.pick(caster.ray)?.id
+  }
+  const detachPointer = attachPointerPick(canvas, {
+    onHover: (at) => {
+      const id = at === undefined ? undefined : partAt(at)
+      canvas.style.cursor = id === undefined ? 'grab' : 'pointer'
+      if (store.getState().hoveredPartId !== id) store.getState().set({ hoveredPartId: id })
+    },
+    onTap: (at, { adds }) => {
+      const id = partAt(at)
+      const before = store.getState().selectedPartIds
+      if (id === undefined) store.getState().select(adds ? before : [])
+      else if (!adds) store.getState().select([id])
+      else store.getState().select(toggled(before, id))
+    },
+  })
+
+  let hive: Hive | undefined
+  let serial = -1
+  let size = { width: 1, height: 1 }
+
+  const show = (view: ViewState): void => {
+    if (hive === undefined) return
+    model.show(hive, view)
+    if (view.camera.serial !== serial) {
+      serial = view.camera.serial
+      orbit.look(view.camera.preset)
+    }
+    invalidate()
+  }
+  const unsubscribe = store.subscribe((view, previous) => {
+    show(view)
+    if (MOVES.some((key) => view[key] !== previous[key])) orbit.follow('always')
+  })
+  const setInk = (width: number, height: number, weight: number): void => {
+    model.ink.uResolution.value.set(width, height)
+    model.ink.uWeight.value = weight
+  }
+  const setScreenInk = (): void => {
+    const ratio = gl.getPixelRatio()
+    setInk(size.width * ratio, size.height * ratio, ratio)
+  }
+  const drawLabels = (): void => {
+    const unit = store.getState().units.length
+    writeLabels(labelLayer, placeLabels(model.dimensions(), camera, { ...size, unit }))
+  }
+
+  return {
+    renderer: gl,
+    setHive: (next) => {
+      hive = next
+      show(store.getState())
+      orbit.follow('when-outside')
+    },
+    setSize: (width, height) => {
+      size = { width, height }
+      setScreenInk()
+      orbit.follow('always')
+      invalidate()
+    },
+    beforeFrame: () => {
+      setScreenInk()
+      if (orbit.advance()) invalidate()
+      drawLabels()
+    },
+    pressKey: (key) => {
+      if (key !== 'Home') return orbit.pressKey(key)
+      store.getState().look('three-quarter')
+      return true
+    },
+    setTouch: orbit.setTouch,
+    drawStill: (still) => {
+      if (hive === undefined) return undefined
+      const view = store.getState()
+      const eye = still.preset === undefined ? camera.clone() : new PerspectiveCamera(camera.fov)
+      const ratio = gl.getPixelRatio()
+      const limit = gl.capabilities.maxTextureSize
+      const shrink = Math.min(1, limit / still.widthPx, limit / still.heightPx)
+      const [width, height] = [still.widthPx, still.heightPx].map((n) => Math.round(n * shrink))
+      if (width === undefined || height === undefined) return undefined
+      try {
+        if (still.change !== undefined) model.show(hive, { ...view, ...still.change })
+        aimStill(eye, camera, { still, aspect: width / height, corners: model.corners() })
+        gl.setPixelRatio(1)
+        gl.setSize(width, height, false)
+        // Ink keeps its share of the picture whatever the size.
+        const weight = Math.max(1, Math.min(width, height) / 800)
+        setInk(width, height, weight)
+        gl.setClearColor(PAPER, still.ground === 'paper' ? 1 : 0)
+        gl.render(scene, eye)
+        // Read in the task that drew it: a canvas without a kept buffer is blank later.
+        const unit = view.units.length
+        const labels = placeLabels(model.dimensions(), eye, { width, height, unit })
+        const picture = copyPicture(canvas, width, height)
+        const context = picture.getContext('2d')
+        if (context !== null) paintLabels(context, labels, weight)
+        return picture
+      } finally {
+        gl.setClearColor(PAPER, 0)
+        gl.setPixelRatio(ratio)
+        gl.setSize(size.width, size.height, false)
+        setScreenInk()
+        model.show(hive, view)
+        gl.render(scene, camera)
+      }
+    },
+    dispose: () => {
+      unsubscribe()
+      detachPointer()
+      orbit.dispose()
+      scene.remove(model.root)
+      model.dispose()
+      labelLayer.replaceChildren()
+    },
+  }
+}
+
+const MOVES = [
+  'explode',
+  'lidOpen',
+  'floorOpen',
+  'frameLift',
+  'liftedFrame',
+  'showDimensions',
+] as const
+
+const toggled = (ids: readonly string[], id: string): readonly string[] =>
+  ids.includes(id) ? ids.filter((other) => other !== id) : [...ids, id]
+
+/** Aims the still's camera: at the whole model from a preset, or as on the screen, never cropping it. */
+const aimStill = (
+  eye: PerspectiveCamera,
+  screen: PerspectiveCamera,
+  picture: {
+    readonly still: Still
+    readonly aspect: number
+    readonly corners: Parameters<typeof fitCamera>[0]
+  },
+): void => {
+  const { still, aspect, corners } = picture
+  if (still.preset !== undefined) {
+    const place = fitCamera(corners, {
+      direction: PRESET_DIRECTIONS[still.preset],
+      fovDeg: eye.fov,
+      aspect,
+      margin: 0.04,
+    })
+    eye.position.set(place.eye.x, place.eye.y, place.eye.z)
+    eye.lookAt(place.target.x, place.target.y, place.target.z)
+    const far = 4 * eye.position.distanceTo(screen.position) + 20000
+    eye.near = 50
+    eye.far = far
+  } else if (aspect < screen.aspect) {
+    // A taller picture than the screen: widen the view so that the sides stay in it.
+    const half = Math.tan((screen.fov * Math.PI) / 360) * (screen.aspect / aspect)
+    eye.fov = (Math.atan(half) * 360) / Math.PI
+  }
+  eye.aspect = aspect
+  eye.updateProjectionMatrix()
+  eye.updateMatrixWorld()
+}
+
+const copyPicture = (
+  source: HTMLCanvasElement,
+  width: number,
+  height: number,
+): HTMLCanvasElement => {
+  const picture = document.createElement('canvas')
+  picture.width = width
+  picture.height = height
+  picture.getContext('2d')?.drawImage(source, 0, 0)
+  return picture
+}

@@ -1,0 +1,25 @@
+import type { TextAnchor, TextWeight } from '../drawing.ts'
+
+/** A column of a table; widths are shares of the page. */
+export interface TableColumn {
+  readonly title: string
+  readonly share: number
+  readonly anchor?: TextAnchor
+  readonly weight?: TextWeight
+}
+
+export interface TableBlock {
+  readonly kind: 'table'
+  readonly columns: readonly TableColumn[]
+  /** Cells in the order of the columns; a line end in a cell starts a new line. */
+  readonly rows: readonly (readonly string[])[]
+}
+
+/** Things that follow one another down the pages. */
+export type Block =
+  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'paragraph'; readonly text: string }
+  | TableBlock
+
+export const heading = (text: string): Block => ({ kind: 'heading', text })
+export const paragraph = (text: string): Block => ({ kind: 'paragraph', text })

@@ -1,0 +1,20 @@
+import { cautionPages } from './cautionPages.ts'
+import { checkPages } from './checkPages.ts'
+import { cutListPages, supplyPages } from './cutListPages.ts'
+import { heatPages } from './heatPages.ts'
+import { sectionPages } from './sectionPages.ts'
+import type { SheetContent, SheetPage } from './sheetPage.ts'
+import { titlePages } from './titlePage.ts'
+import { viewPages } from './viewPages.ts'
+
+/** The parts of the sheet in their order; each is composed only when it is asked for. */
+export const SHEET_CHAPTERS: readonly ((content: SheetContent) => readonly SheetPage[])[] = [
+  titlePages,
+  viewPages,
+  sectionPages,
+  heatPages,
+  cutListPages,
+  supplyPages,
+  checkPages,
+  cautionPages,
+]

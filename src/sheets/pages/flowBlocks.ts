@@ -1,0 +1,100 @@
+import { type DrawingItem, LABEL_SIZE_MM, textItem } from '../drawing.ts'
+import { LINE_SPACING, type Typesetter } from '../type/typesetter.ts'
+import type { Block } from './blocks.ts'
+import type { PaperBox } from './paper.ts'
+import type { Strip } from './strip.ts'
+import { layTable } from './tableRows.ts'
+
+const HEADING_MM = 5
+const BODY = { sizeMm: LABEL_SIZE_MM, weight: 'regular' } as const
+const LINE = LABEL_SIZE_MM * LINE_SPACING
+const AFTER_BLOCK = 4
+/** Long lines are hard to follow; text stops here even on a wide page. */
+const TEXT_WIDTH = 190
+
+/**
+ * Sets blocks one under another over as many pages as they need. A heading stays with what follows it,
+ * a table row is never parted, and a table's head stands again at the top of each page it runs over.
+ * A strip taller than the page overhangs its foot; callers keep cells short enough that none is.
+ */
+export const flowBlocks = (
+  blocks: readonly Block[],
+  area: PaperBox,
+  type: Typesetter,
+): readonly (readonly DrawingItem[])[] => {
+  const pages: DrawingItem[][] = [[]]
+  let y = area.y0
+  blocks
+    .map((block) => layBlock(block, area, type))
+    .forEach((laid, i, all) => {
+      const { strips, head, after, keepsNext } = laid
+      const lead = leadHeight(laid) + (keepsNext ? leadHeight(all[i + 1]) : 0)
+      if (y > area.y0 && y + lead > area.y1) {
+        pages.push([])
+        y = area.y0
+      }
+      const put = (strip: Strip) => {
+        pages.at(-1)?.push(...strip.draw(y))
+        y += strip.heightMm
+      }
+      if (head) put(head)
+      for (const strip of strips) {
+        if (y + strip.heightMm > area.y1 + 1e-6) {
+          pages.push([])
+          y = area.y0
+          if (head) put(head)
+        }
+        put(strip)
+      }
+      y += after
+    })
+  return pages
+}
+
+/** A block cut into strips; `head` stands above them on every page. */
+interface LaidBlock {
+  readonly head: Strip | undefined
+  readonly strips: readonly Strip[]
+  readonly after: number
+  readonly keepsNext: boolean
+}
+
+const layBlock = (block: Block, area: PaperBox, type: Typesetter): LaidBlock => {
+  if (block.kind === 'table') {
+    const { head, rows } = layTable(block, area, type)
+    return { head, strips: rows, after: AFTER_BLOCK, keepsNext: false }
+  }
+  const isHeading = block.kind === 'heading'
+  return {
+    head: undefined,
+    strips: isHeading ? headingStrips(block.text, area, type) : textStrips(block.text, area, type),
+    after: isHeading ? 0 : AFTER_BLOCK,
+    keepsNext: isHeading,
+  }
+}
+
+/** What must stand together at the start of a block: its head and its first strip. */
+const leadHeight = (laid: LaidBlock | undefined): number =>
+  (laid?.head?.heightMm ?? 0) + (laid?.strips[0]?.heightMm ?? 0)
+
+const headingStrips = (raw: string, area: PaperBox, type: Typesetter): readonly Strip[] => {
+  const style = { sizeMm: HEADING_MM, weight: 'semibold' } as const
+  const lines = type.wrap(type.clean(raw).text, style, area.x1 - area.x0)
+  return [
+    {
+      heightMm: lines.length * HEADING_MM * LINE_SPACING + 1.5,
+      draw: (y) =>
+        lines.map((line, i) =>
+          textItem({ x: area.x0, y: y + HEADING_MM * (1 + i * LINE_SPACING) }, line, style),
+        ),
+    },
+  ]
+}
+
+const textStrips = (raw: string, area: PaperBox, type: Typesetter): readonly Strip[] => {
+  const width = Math.min(TEXT_WIDTH, area.x1 - area.x0)
+  return type.wrap(type.clean(raw).text, BODY, width).map((line) => ({
+    heightMm: LINE,
+    draw: (y) => [textItem({ x: area.x0, y: y + LABEL_SIZE_MM }, line, BODY)],
+  }))
+}

@@ -1,0 +1,150 @@
+import type { HeatFlow, HeatReport, PanelHeat } from '../../reports/heat/computeHeat.ts'
+import { formatLength } from '../../units/length.ts'
+import { formatNumber } from '../../units/number.ts'
+import { formatTemperature } from '../../units/temperature.ts'
+import { formatConductance, formatResistance } from '../../units/thermal.ts'
+import { type Block, heading, paragraph } from './blocks.ts'
+import { flowBlocks } from './flowBlocks.ts'
+import type { SheetContent, SheetPage } from './sheetPage.ts'
+
+const FLOW_WORDS: Readonly<Record<HeatFlow, string>> = {
+  up: 'upwards',
+  horizontal: 'sideways',
+  down: 'downwards',
+}
+
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+]
+
+/** R-values of every panel with their bounds, how they were found and what they leave out. */
+export const heatPages = (content: SheetContent): readonly SheetPage[] => {
+  const { design, report, units, paper, type } = content
+  const { heat } = report
+  const inside = formatTemperature(design.colony.cavityAirC, units.temperature, { decimals: 0 })
+  const night = formatTemperature(design.site.coldNightC, units.temperature, { decimals: 0 })
+  const blocks: readonly Block[] = [
+    heading('R-values'),
+    panelTable(content),
+    paragraph(
+      `All panels together lose ${formatConductance(heat.conductanceWPerK, units.thermal)}. On a night of ` +
+        `${night} with ${inside} inside, that is ${formatNumber(heat.coldNightLossW, 0)} W.`,
+    ),
+    heading('How this was worked out, and what it leaves out'),
+    ...methodBlocks(heat),
+    heading('Layer by layer, between the rails'),
+    layerTable(content),
+    heading('Heat lost in each month'),
+    monthTable(content),
+  ]
+  return flowBlocks(blocks, paper.content, type).map((items) => ({
+    title: 'R-values and heat',
+    scale: '',
+    items,
+  }))
+}
+
+const panelTable = ({ report, units }: SheetContent): Block => {
+  const show = (m2KPerW: number) => formatResistance(m2KPerW, units.thermal)
+  const { heat } = report
+  const row = (p: PanelHeat) => [
+    p.name,
+    show(p.betweenRailsM2KPerW),
+    show(p.withRailsM2KPerW),
+    `${show(p.lowerBoundM2KPerW)} to ${show(p.upperBoundM2KPerW)}`,
+    `${formatNumber(100 * p.timberFraction, 0)} %`,
+    FLOW_WORDS[p.heatFlow],
+    show(p.targetM2KPerW),
+    p.meetsTarget ? 'met' : 'not met',
+  ]
+  return {
+    kind: 'table',
+    columns: [
+      { title: 'Panel', share: 40, weight: 'semibold' },
+      { title: 'Between the rails', share: 32, anchor: 'end' },
+      { title: 'With the rails', share: 30, anchor: 'end', weight: 'semibold' },
+      { title: 'Lower to upper bound', share: 46, anchor: 'end' },
+      { title: 'Timber', share: 20, anchor: 'end' },
+      { title: 'Heat flows', share: 26 },
+      { title: 'Wanted', share: 26, anchor: 'end' },
+      { title: 'Target', share: 22, weight: 'semibold' },
+    ],
+    rows: [
+      ...heat.panels.map(row),
+      [
+        'Four walls together',
+        show(heat.walls.betweenRailsM2KPerW),
+        show(heat.walls.withRailsM2KPerW),
+        '',
+        '',
+        '',
+        show(heat.walls.targetM2KPerW),
+        heat.walls.meetsTarget ? 'met' : 'not met',
+      ],
+    ],
+  }
+}
+
+const methodBlocks = (heat: HeatReport): readonly Block[] => {
+  const largest = Math.max(0, ...heat.panels.map((p) => p.relativeError))
+  return [
+    paragraph(
+      '“Between the rails” counts the layers alone, as if there were no timber; it is the number that ' +
+        'flatters. “With the rails” is the combined method of ISO 6946: an upper bound, with heat going ' +
+        'straight through insulation and rails side by side, and a lower bound, with each layer evened ' +
+        'out, and the mean of the two. Both surfaces are counted. The true value lies between the ' +
+        `bounds; here the mean can be off by at most ${formatNumber(100 * largest, 0)} %.`,
+    ),
+    paragraph(
+      'Left out: the extra heat through corners and edges, hinges, entrances and draughts, wet ' +
+        'insulation, and bees. A real hive loses more than the sum of its panels.',
+    ),
+  ]
+}
+
+const layerTable = ({ report, units }: SheetContent): Block => ({
+  kind: 'table',
+  columns: [
+    { title: 'Panel', share: 50, weight: 'semibold' },
+    { title: 'Layer, from inside to outside', share: 110 },
+    { title: 'Thickness', share: 34, anchor: 'end' },
+    { title: 'R-value', share: 34, anchor: 'end' },
+  ],
+  rows: [report.heat.panels[0], report.heat.lid, report.heat.floor].flatMap((panel) =>
+    panel === undefined
+      ? []
+      : panel.layers.map((layer, i) => [
+          i === 0 ? panel.name : '',
+          layer.name,
+          formatLength(layer.thicknessMm, units.length, { withUnit: true }),
+          formatResistance(layer.resistanceM2KPerW, units.thermal),
+        ]),
+  ),
+})
+
+const monthTable = ({ report, units }: SheetContent): Block => ({
+  kind: 'table',
+  columns: [
+    { title: 'Month', share: 40, weight: 'semibold' },
+    { title: 'Outside', share: 40, anchor: 'end' },
+    { title: 'Heat lost', share: 40, anchor: 'end' },
+    { title: '', share: 130 },
+  ],
+  rows: report.heat.months.map((m) => [
+    MONTHS[m.month - 1] ?? String(m.month),
+    formatTemperature(m.outsideC, units.temperature),
+    `${formatNumber(m.lossW, 1)} W`,
+    '',
+  ]),
+})

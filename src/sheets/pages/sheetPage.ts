@@ -1,0 +1,36 @@
+import type { Design } from '../../design/schema.ts'
+import type { Hive } from '../../hive/hive.ts'
+import type { Report } from '../../reports/report.ts'
+import type { UnitPreferences } from '../../units/preferences.ts'
+import type { DrawingItem } from '../drawing.ts'
+import type { Typesetter } from '../type/typesetter.ts'
+import type { Paper } from './paper.ts'
+
+/** One page before its frame and title block are drawn. */
+export interface SheetPage {
+  /** What the page shows, for the title block and the bookmarks. */
+  readonly title: string
+  /** `1:10`, or `1:10 and 1:20`; empty where nothing is to scale. */
+  readonly scale: string
+  readonly items: readonly DrawingItem[]
+}
+
+/** A picture of the hive made elsewhere. */
+export interface SheetPicture {
+  readonly bytes: Uint8Array
+  readonly widthPx: number
+  readonly heightPx: number
+  readonly kind: 'jpeg' | 'png'
+}
+
+/** Everything that the pages are made from. */
+export interface SheetContent {
+  readonly design: Design
+  readonly hive: Hive
+  readonly report: Report
+  readonly units: UnitPreferences
+  readonly date: string
+  readonly picture: SheetPicture | undefined
+  readonly paper: Paper
+  readonly type: Typesetter
+}
