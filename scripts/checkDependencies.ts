@@ -9,8 +9,8 @@ const LEAST_MODULES = 50
 const root = dirname(dirname(fileURLToPath(import.meta.url)))
 
 interface Cruise {
+  readonly modules: readonly { readonly source: string }[]
   readonly summary: {
-    readonly totalCruised: number
     readonly violations: readonly {
       readonly from: string
       readonly to: string
@@ -29,11 +29,12 @@ const cruise = (): Cruise => {
   return JSON.parse(stdout)
 }
 
-const { totalCruised, violations } = cruise().summary
+const { modules, summary } = cruise()
+const { violations } = summary
+const own = modules.filter((module) => module.source.startsWith('src/')).length
 for (const { from, to, rule, comment = '' } of violations) {
   console.error(`${rule.severity} ${rule.name}: ${from} -> ${to} ${comment}`)
 }
-console.log(`${totalCruised} modules, ${violations.length} violations`)
-if (totalCruised < LEAST_MODULES)
-  console.error(`Fewer than ${LEAST_MODULES} modules: nothing was checked.`)
-if (violations.length > 0 || totalCruised < LEAST_MODULES) process.exitCode = 1
+console.log(`${own} modules, ${violations.length} violations`)
+if (own < LEAST_MODULES) console.error(`Fewer than ${LEAST_MODULES} modules: nothing was checked.`)
+if (violations.length > 0 || own < LEAST_MODULES) process.exitCode = 1

@@ -1,10 +1,29 @@
 import { lazy, Suspense } from 'react'
 import type { Hive } from './hive/hive.ts'
-import type { OutsideWork } from './panels/actions.ts'
+import type { Job, OutsideWork } from './panels/actions.ts'
 import { Sheet } from './panels/Sheet.tsx'
 import { FlatHive } from './panels/view/FlatHive.tsx'
+import type { SheetPicture } from './sheets/pages/sheetPage.ts'
+import { answersFor } from './store/answers.ts'
+import { useDesignStore } from './store/designStore.ts'
+import { useViewStore } from './store/viewStore.ts'
+import { buildSheetInWorker, SHEET_CANCELLED } from './workers/sheetClient.ts'
 
-const HiveView = lazy(async () => ({ default: (await import('./scene/HiveView.tsx')).HiveView }))
+declare global {
+  interface Window {
+    /** For tests: what the renderer did last. */
+    __combwright?: Pick<typeof import('./scene/rendererCounters.ts'), 'readCounters'>
+  }
+}
+
+const HiveView = lazy(async () => {
+  const [{ HiveView }, { readCounters }] = await Promise.all([
+    import('./scene/HiveView.tsx'),
+    import('./scene/rendererCounters.ts'),
+  ])
+  window.__combwright = { readCounters }
+  return { default: HiveView }
+})
 
 const drawHive = (hive: Hive) => (
   <Suspense fallback={<p className="view-empty">Drawing the hive</p>}>
@@ -12,13 +31,41 @@ const drawHive = (hive: Hive) => (
   </Suspense>
 )
 
+/** A picture of the hive taken apart, for the first sheet; none without a 3D view. */
+const drawForSheet = async (): Promise<SheetPicture | undefined> => {
+  const { captureExploded } = await import('./scene/capture.ts')
+  const size = { widthPx: 1500, heightPx: 1100 }
+  const wish = { ...size, explode: 1, preset: 'three-quarter', type: 'image/jpeg' } as const
+  const bytes = await captureExploded(wish)
+  return bytes && { bytes, ...size, kind: 'jpeg' }
+}
+
+const buildSheet: OutsideWork['buildSheet'] = (paper, onProgress): Job => {
+  const { answer } = answersFor(useDesignStore.getState().design)
+  const { units } = useViewStore.getState()
+  // Swedish dates are written year, month, day, as ISO 8601 has them.
+  const date = new Intl.DateTimeFormat('sv-SE').format(new Date())
+  let stop = () => {}
+  let isCancelled = false
+  const run = async (): Promise<Blob> => {
+    if (answer === undefined) throw new Error('There is no hive that can be built yet.')
+    const picture = await drawForSheet()
+    if (isCancelled) throw new Error(SHEET_CANCELLED)
+    const input = { ...answer, units, paper, date, ...(picture && { picture }) }
+    const job = buildSheetInWorker(input, onProgress)
+    stop = job.cancel
+    return new Blob([new Uint8Array(await job.result)], { type: 'application/pdf' })
+  }
+  const cancel = () => {
+    isCancelled = true
+    stop()
+  }
+  return { result: run(), cancel }
+}
+
 const OUTSIDE: OutsideWork = {
-  drawPicture: async (picture) => {
-    const { captureImage } = await import('./scene/capture.ts')
-    return captureImage(picture)
-  },
-  buildSheet: () => ({ result: Promise.reject(new Error('not yet')), cancel: () => {} }),
-  buildCutListCsv: () => '',
+  drawPicture: async (picture) => (await import('./scene/capture.ts')).captureImage(picture),
+  buildSheet,
 }
 
 /** Where all meet: the panels, the scene, the workers. */

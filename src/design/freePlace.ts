@@ -11,16 +11,21 @@ export interface FreePlace {
 }
 
 /**
- * The first wall, from the front round to the ends, with room for an opening of that width, and the
- * middle of its widest free stretch. When no wall has room, the widest stretch of them all.
+ * The first of the walls with room for an opening of that width, and the middle of its widest free
+ * stretch. When no wall has room, the widest stretch of them all.
  */
-export function findFreePlace(design: Design, widthMm: number): FreePlace {
-  const places = WALL_ORDER.map((wall) => widestPlace(design, wall))
-  const widest = places.reduce((best, place) => (place.roomMm > best.roomMm ? place : best))
+export function findFreePlace(
+  design: Design,
+  widthMm: number,
+  walls: readonly EntranceDesign['wall'][],
+): FreePlace {
+  const places = walls.map((wall) => widestPlace(design, wall))
+  const widest = places.reduce(
+    (best, place) => (place.roomMm > best.roomMm ? place : best),
+    NOWHERE,
+  )
   return places.find((place) => place.roomMm >= widthMm) ?? widest
 }
-
-const WALL_ORDER = ['front', 'back', 'left', 'right'] as const
 
 // Common practice: enough wood at a corner for the tunnel's block and a stud.
 const FROM_CORNER_MM = 40
@@ -36,9 +41,11 @@ function widestPlace(design: Design, wall: EntranceDesign['wall']): FreePlace {
     .flatMap((stretch) => taken.reduce(takeAway, [stretch]))
   const widest = free.reduce((best, s) => (roomOf(s) > roomOf(best) ? s : best), NO_ROOM)
   const centreMm = Math.max(20, Math.round((widest.fromMm + widest.toMm) / 2))
-  return { wall, centreMm, roomMm: Math.max(0, Math.floor(roomOf(widest))) }
+  // One millimetre less, since the middle was rounded.
+  return { wall, centreMm, roomMm: Math.max(0, Math.floor(roomOf(widest)) - 1) }
 }
 
+const NOWHERE: FreePlace = { wall: 'front', centreMm: 20, roomMm: 0 }
 const NO_ROOM: Stretch = { fromMm: 0, toMm: 0 }
 
 /** What is left of the stretches beside an opening and the wood that it needs on both sides. */

@@ -17,7 +17,7 @@ export function addEntrance(design: Design): Design {
   const { entrances } = design.openings
   if (entrances.length >= MAX_ENTRANCES) return design
   const model = entrances.at(-1) ?? DEFAULT_ENTRANCE
-  const place = findFreePlace(design, model.widthMm)
+  const place = findFreePlace(design, model.widthMm, ['front', 'back', 'left', 'right'])
   return withEntrances(design, [...entrances, placeEntrance(model, place)])
 }
 
@@ -29,12 +29,17 @@ export function removeEntrance(design: Design, index: number): Design {
     : withEntrances(design, entrances.toSpliced(index, 1))
 }
 
-/** Adds an upper vent like the last one where a wall is free; the same design at the most allowed. */
+/**
+ * Adds an upper vent like the last one where a wall is free, last of all below the lid's hinges; the
+ * same design when there are as many as may be.
+ */
 export function addVent(design: Design): Design {
   const { vents } = design.openings
   if (vents.length >= MAX_VENTS) return design
   const model = vents.at(-1) ?? DEFAULT_VENT
-  const place = findFreePlace(design, model.widthMm)
+  const { hingeSide } = design.lid
+  const other = hingeSide === 'back' ? 'front' : 'back'
+  const place = findFreePlace(design, model.widthMm, [other, 'left', 'right', hingeSide])
   return withVents(design, [...vents, placeVent(model, place)])
 }
 

@@ -10,7 +10,7 @@ type BoardKey = 'followerAAfterFrame' | 'followerBAfterFrame' | 'dividerAfterFra
 export function seatBoards(cavity: CavityDesign): CavityDesign {
   const within = Object.fromEntries(ALL.map((key) => [key, clampPlace(key, cavity)]))
   const bounded: CavityDesign = { ...cavity, ...within }
-  const fitted = fittedBoards(cavity).toSorted((a, b) => bounded[a] - bounded[b])
+  const fitted = fittedBoards(cavity).toSorted((a, b) => cavity[a] - cavity[b])
   const places: number[] = []
   // From the left: each board at least one frame after the board before it.
   for (const key of fitted) places.push(Math.max(bounded[key], (places.at(-1) ?? -1) + 1))

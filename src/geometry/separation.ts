@@ -48,13 +48,12 @@ const gapAlong = (axis: Vec3, a: readonly Vec3[], b: readonly Vec3[]): number =>
   return Math.max(Math.min(...as) - Math.max(...bs), Math.min(...bs) - Math.max(...as))
 }
 
-/** The gap along each axis that could part two solids; negative where they reach into each other, mm. */
-const gaps = (a: Solid, b: Solid): readonly number[] => {
-  const [cornersA, cornersB] = [solidCorners(a), solidCorners(b)]
-  return [...AXES, ...slopingNormals(a), ...slopingNormals(b)].map((axis) =>
-    gapAlong(axis, cornersA, cornersB),
-  )
-}
+/** Every direction that could part two solids: the axes and the normals of sloping sides. */
+const partingAxes = (a: Solid, b: Solid): readonly Vec3[] => [
+  ...AXES,
+  ...slopingNormals(a),
+  ...slopingNormals(b),
+]
 
 /** Signed gaps of two boxes along x, y, z, mm. */
 const boundsGap = (a: Solid, b: Solid): number => {
@@ -68,16 +67,24 @@ const boundsGap = (a: Solid, b: Solid): number => {
  * for prisms along different axes it may call a near miss an overlap, never the reverse, because the
  * edge-to-edge axes are left out.
  */
-export const separation = (a: Solid, b: Solid): number =>
-  a.kind === 'box' && b.kind === 'box' ? boundsGap(a, b) : Math.max(...gaps(a, b))
+export const separation = (a: Solid, b: Solid): number => {
+  if (a.kind === 'box' && b.kind === 'box') return boundsGap(a, b)
+  const [cornersA, cornersB] = [solidCorners(a), solidCorners(b)]
+  return Math.max(...partingAxes(a, b).map((axis) => gapAlong(axis, cornersA, cornersB)))
+}
 
 /**
- * Whether two solids share a patch of surface: no gap and no overlap beyond `tolerance`, and a reach
- * over each other of at least `patch` mm in the two other directions.
+ * Whether two solids share a patch of surface: no gap and no overlap beyond `tolerance`, and a common
+ * face at least `patch` mm wide in the two other directions; an edge or a corner is not enough.
  */
 export const touches = (a: Solid, b: Solid, tolerance: number, patch = 0.5): boolean => {
-  const all = gaps(a, b)
-  const widest = Math.max(...all)
-  if (Math.abs(widest) > tolerance) return false
-  return all.filter((gap) => gap > -patch).every((gap) => Math.abs(gap - widest) <= tolerance * 2)
+  const [cornersA, cornersB] = [solidCorners(a), solidCorners(b)]
+  const gaps = partingAxes(a, b).map((axis) => ({ axis, gap: gapAlong(axis, cornersA, cornersB) }))
+  const touching = gaps.reduce((widest, g) => (g.gap > widest.gap ? g : widest))
+  if (Math.abs(touching.gap) > tolerance) return false
+  // A face seen along an axis that leans from its normal looks as wide as its width times the sine.
+  return gaps.every(({ axis, gap }) => gap <= tolerance - patch * sineBetween(axis, touching.axis))
 }
+
+const sineBetween = (p: Vec3, q: Vec3): number =>
+  Math.hypot(p.y * q.z - p.z * q.y, p.z * q.x - p.x * q.z, p.x * q.y - p.y * q.x)

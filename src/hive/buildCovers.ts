@@ -95,6 +95,15 @@ export const buildCovers = (
   ]
 }
 
+/** What closes the top already, with touching top bars: top bars, followers and divider along x. */
+const closedSpans = (design: Design, row: readonly RowItem[]): readonly Span[] =>
+  row.flatMap((item): readonly Span[] => {
+    if (item.kind === 'follower' || item.kind === 'divider') return [[item.x0, item.x1]]
+    if (item.kind !== 'frame') return []
+    const [middle, half] = [(item.x0 + item.x1) / 2, design.frame.topBarWidthMm / 2]
+    return [[middle - half, middle + half]]
+  })
+
 /** With top bars that touch: strips that close every gap in the row wider than a bee. */
 export const buildClosers = (
   design: Design,
@@ -102,16 +111,15 @@ export const buildClosers = (
   row: readonly RowItem[],
 ): readonly Part[] => {
   const half = design.frame.topBarLengthMm / 2
-  // A place left empty, a space and the play beside it make one gap, closed by one strip.
-  const gaps: [number, number][] = []
-  for (const item of row) {
-    if (item.kind === 'frame' || item.kind === 'follower' || item.kind === 'divider') continue
-    const last = gaps.at(-1)
-    if (last !== undefined && last[1] === item.x0) last[1] = item.x1
-    else gaps.push([item.x0, item.x1])
+  const gaps: Span[] = []
+  let closed = 0
+  for (const [from, to] of closedSpans(design, row)) {
+    gaps.push([closed, from])
+    closed = to
   }
+  gaps.push([closed, d.cavityLength])
   return gaps
-    .filter(([x0, x1]) => x1 - x0 > BEE_TIGHT)
+    .filter(([x0, x1]) => x1 - x0 > BEE_TIGHT + 1e-6)
     .map((place, i) =>
       makePart({
         id: `covers/closer-${i + 1}`,

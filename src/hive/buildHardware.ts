@@ -27,9 +27,10 @@ const freePlace = (
   length: number,
 ): number | undefined => {
   const half = width / 2 + BESIDE
-  const candidates = [x, ...taken.flatMap(([from, to]) => [from - half, to + half])]
+  const ends = [half, length - half]
+  const candidates = [x, ...ends, ...taken.flatMap(([from, to]) => [from - half, to + half])]
   return candidates
-    .filter((c) => c - half >= 0 && c + half <= length)
+    .filter((c) => c - half >= -1e-6 && c + half <= length + 1e-6)
     .filter((c) => taken.every(([from, to]) => c + half <= from + 1e-6 || to <= c - half + 1e-6))
     .sort((a, b) => Math.abs(a - x) - Math.abs(b - x))[0]
 }
@@ -54,6 +55,8 @@ const clearPlaces = (
 const HINGE = { width: 75, leaf: 30, thickness: 2 }
 const HINGE_EVERY = 450
 const LATCH_WIDTH = 40
+/** How far the floor's hinges reach up the wall, mm. */
+export const FLOOR_FITTING_HEIGHT = HINGE.leaf
 const HANDLE = { length: 120, height: 30, depth: 32 }
 
 const signOf = (side: Side): 1 | -1 => (side === 'front' ? 1 : -1)
@@ -143,7 +146,7 @@ const boardBehind = (walls: readonly Part[], side: Side, y: number): string =>
   walls.find(
     (p) =>
       p.id.startsWith(`${side}-wall/cladding`) &&
-      p.solids.some((s) => s.kind === 'box' && s.box.y0 < y && y < s.box.y1),
+      p.solids.some((s) => s.kind === 'box' && s.box.y0 < y && y <= s.box.y1),
   )?.id ?? `${side}-wall/cladding`
 
 /** Hinges, latches and handle, and the rail that carries the lid's hinges. */
@@ -161,21 +164,30 @@ export const buildHardware = (
   const floorFace = slab(floor.hingeSide, wall, HINGE.thickness)
   const opposite: Side = floor.hingeSide === 'back' ? 'front' : 'back'
   const lidFront: Side = lid.hingeSide === 'back' ? 'front' : 'back'
-  const leaf = (x: number): [number, number] => [x - HINGE.width / 2, x + HINGE.width / 2]
+  const leaf = (x: number, width: number): [number, number] => [x - width / 2, x + width / 2]
   const floorLeaf = Math.min(HINGE.leaf, d.floorThickness)
+  // A very short hive hangs its floor on narrower hinges.
+  const floorHinge = Math.min(HINGE.width, (d.cavityLength - 3 * BESIDE) / 2)
+  // Leaves and handle stay within the rim board, whose upper edge carries the top skin.
+  const rimTop = d.lidTop - lid.claddingMm
+  const rimLeaf = Math.min(HINGE.leaf, rimTop - lidAxis)
   const lidHinges = hingePlaces(d.outerLength).map((x, i) =>
     metal(
       `lid-hinge-${i + 1}`,
       'Lid hinge',
       'fixed',
-      box(leaf(x - d.wallThickness), [lidAxis - HINGE.leaf, lidAxis + HINGE.leaf], lidFace),
+      box(
+        leaf(x - d.wallThickness, HINGE.width),
+        [lidAxis - HINGE.leaf, lidAxis + rimLeaf],
+        lidFace,
+      ),
       ['rim/hinge-rail', `lid/rim-${lid.hingeSide}`],
       lid.hingeSide,
     ),
   )
   const floorHinges = clearPlaces(
     hingePlaces(d.cavityLength),
-    HINGE.width,
+    floorHinge,
     taken[floor.hingeSide],
     d.cavityLength,
   ).map((x, i) =>
@@ -183,7 +195,7 @@ export const buildHardware = (
       `floor-hinge-${i + 1}`,
       'Floor hinge',
       'fixed',
-      box(leaf(x), [-floorLeaf, HINGE.leaf], floorFace),
+      box(leaf(x, floorHinge), [-floorLeaf, FLOOR_FITTING_HEIGHT], floorFace),
       [`${floor.hingeSide}-wall/${firstBoard(walls, floor.hingeSide)}`, 'floor/lining'],
       floor.hingeSide,
     ),
@@ -195,17 +207,14 @@ export const buildHardware = (
         `floor-latch-${i + 1}`,
         'Floor latch',
         'fixed',
-        box(
-          [x - LATCH_WIDTH / 2, x + LATCH_WIDTH / 2],
-          [-floorLeaf, 10],
-          slab(opposite, wall, HINGE.thickness),
-        ),
+        box(leaf(x, LATCH_WIDTH), [-floorLeaf, 10], slab(opposite, wall, HINGE.thickness)),
         [`${opposite}-wall/${firstBoard(walls, opposite)}`, 'floor/lining'],
         opposite,
       ),
   )
   const middle = d.cavityLength / 2
-  const handleY = (lidAxis + d.lidTop - lid.claddingMm) / 2
+  const handleY = (d.wallTop - lid.rimDropMm + rimTop) / 2
+  const handleHeight = Math.min(HANDLE.height, rimTop - d.wallTop + lid.rimDropMm)
   return [
     hingeRail(design, d, boardBehind(walls, lid.hingeSide, lidAxis - HINGE_RAIL_HEIGHT / 2)),
     ...lidHinges,
@@ -217,7 +226,7 @@ export const buildHardware = (
       'lid',
       box(
         [middle - HANDLE.length / 2, middle + HANDLE.length / 2],
-        [handleY - HANDLE.height / 2, handleY + HANDLE.height / 2],
+        [handleY - handleHeight / 2, handleY + handleHeight / 2],
         slab(lidFront, rim, HANDLE.depth),
       ),
       [`lid/rim-${lidFront}`],

@@ -116,7 +116,7 @@ export const buildOpeningParts = (
             Math.max(0, d.wallThickness - REDUCER_DEPTH),
             d.wallThickness,
           ),
-          fixedTo: [claddingAt(walls, wall, outline.v0 - 1)],
+          fixedTo: [claddingAt(walls, wall, outline.v0)],
         }),
       )
     }

@@ -79,8 +79,12 @@ const grainOf = (plane: PanelPlane, r: Rect): Axis =>
 const timberName = (words: string, t: CoreTimber): string =>
   ({ rail: `${words} rail`, stud: `${words} stud`, block: `${words} tunnel block` })[t.kind]
 
-/** The timber that shares most of its face with a board. */
-const widestBehind = (timbers: readonly CoreTimber[], board: Rect): CoreTimber | undefined => {
+/** The timber of the core that shares most of its face with a board; none if the board hangs above. */
+const widestBehind = (
+  timbers: readonly CoreTimber[],
+  board: Rect,
+  core: Rect,
+): CoreTimber | undefined => {
   const shared = (t: CoreTimber) => {
     const common = intersectRects(t.place, board)
     return common ? rectArea(common) : 0
@@ -89,10 +93,11 @@ const widestBehind = (timbers: readonly CoreTimber[], board: Rect): CoreTimber |
     (a, t) => (a === undefined || shared(t) > shared(a) ? t : a),
     undefined,
   )
-  return best !== undefined && shared(best) > LEAST_GRIP ? best : undefined
+  const grip = board.v1 > core.v1 ? LEAST_GRIP : 0
+  return best !== undefined && shared(best) > grip ? best : undefined
 }
 
-/** Timber behind a board that screws can hold in, mm². */
+/** Timber behind a board that screws can hold in; with less, it is fixed to the ring above, mm². */
 const LEAST_GRIP = 1000
 
 /** Builds one framed, insulated panel: lining, rails and studs with insulation between, cladding. */
@@ -164,7 +169,7 @@ export const buildPanel = (spec: PanelSpec): BuiltPanel => {
   const claddingName = (i: number) =>
     spec.cladding.length === 1 ? 'cladding' : `cladding-${i + 1}`
   const cladding = spec.cladding.map((r, i) => {
-    const behind = widestBehind(core.timbers, r)
+    const behind = widestBehind(core.timbers, r, spec.core)
     const fixedTo = behind ? id(behind.id) : spec.claddingFixedTo
     return piece(
       claddingName(i),

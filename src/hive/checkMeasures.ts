@@ -1,4 +1,10 @@
+import { CAVITY_FIELDS } from '../design/cavityFields.ts'
+import { FRAME_FIELDS } from '../design/frameFields.ts'
 import type { Design } from '../design/schema.ts'
+import { WALL_FIELDS } from '../design/shellFields.ts'
+import { checkLid } from './checkLid.ts'
+import { checkPanels } from './checkPanels.ts'
+import { checkStand } from './checkStand.ts'
 import type { HiveDimensions } from './dimensions.ts'
 import { hasCovers, TRAY_THICKNESS } from './measure.ts'
 import { atLeast, atMost, mm, type Refuser } from './refuse.ts'
@@ -7,7 +13,10 @@ import { atLeast, atMost, mm, type Refuser } from './refuse.ts'
 const LEAST_STRIP = 12
 /** Least of a lug that must lie on its ledge to hold a comb at all, mm. */
 const LEAST_BEARING = 2
-const LEAST_LEG = 200
+/** A follower less high than this is a stick, mm. */
+const LEAST_FOLLOWER = 80
+/** Common practice: a bee space and a little under a follower. */
+const USUAL_FOLLOWER_GAP = CAVITY_FIELDS.followerBottomGapMm.default
 /** A bee passes any gap wider than this, mm. Derived: a worker passes 4.1 (excluder gap). */
 export const BEE_TIGHT = 3
 
@@ -40,10 +49,18 @@ const checkFrame = ({ frame, cavity }: Design, refuser: Refuser): void => {
     message: `The bars take ${mm(bars)} of a frame ${mm(frame.depthMm)} deep, which leaves no comb. Make the frame deeper.`,
     suggestion: atLeast(bars + 40),
   })
-  refuser.when(cavity.closure === 'touching' && frame.spacingMm - frame.topBarWidthMm > BEE_TIGHT, {
+  const widest = FRAME_FIELDS.topBarWidthMm.max
+  const isTouching = cavity.closure === 'touching'
+  refuser.when(isTouching && frame.spacingMm > widest + BEE_TIGHT, {
+    field: 'frame.spacingMm',
+    message: `Top bars that touch must be as wide as the spacing, and no top bar is wider than ${mm(widest)}. Make the spacing smaller or lay cover boards.`,
+    suggestion: widest,
+  })
+  const isOpen = frame.spacingMm - frame.topBarWidthMm > BEE_TIGHT
+  refuser.when(isTouching && frame.spacingMm <= widest + BEE_TIGHT && isOpen, {
     field: 'frame.topBarWidthMm',
     message: `Top bars that touch must be as wide as the spacing (${mm(frame.spacingMm)}); at ${mm(frame.topBarWidthMm)} bees come up between them. Widen the top bar or lay cover boards.`,
-    suggestion: frame.spacingMm,
+    suggestion: Math.min(frame.spacingMm, widest),
   })
 }
 
@@ -56,7 +73,13 @@ const checkRest = (design: Design, d: HiveDimensions, refuser: Refuser): void =>
   })
   const ledge = hasCovers(design) ? cavity.coverLedgeMm : 0
   const needed = d.seatWidth + ledge + LEAST_STRIP - walls.liningMm
-  refuser.when(walls.coreMm < needed - 1e-9, {
+  const thickest = WALL_FIELDS.coreMm.max
+  refuser.when(needed > thickest, {
+    field: 'frame.topBarLengthMm',
+    message: `A top bar of ${mm(frame.topBarLengthMm)} reaches ${mm(d.lugBearing)} into each long wall, further than any wall is thick. Make the top bar shorter.`,
+    suggestion: atMost(frame.topBarLengthMm - 2 * (needed - thickest)),
+  })
+  refuser.when(walls.coreMm < needed - 1e-9 && needed <= thickest, {
     field: 'walls.coreMm',
     message: `The ledges for lugs and covers take ${mm(d.seatWidth + ledge)} of the wall and the strip outside them needs ${LEAST_STRIP} mm. Make the wall's insulation at least ${mm(atLeast(needed))} thick, or the cover ledge smaller.`,
     suggestion: atLeast(needed),
@@ -82,52 +105,41 @@ const checkRest = (design: Design, d: HiveDimensions, refuser: Refuser): void =>
   })
 }
 
+/** The gap under a follower: over the tray, and low enough to leave a board worth the name. */
+const checkFollowerGap = (design: Design, d: HiveDimensions, refuser: Refuser): void => {
+  const { cavity, frame, floor } = design
+  const gap = cavity.followerBottomGapMm
+  const least = floor.tray ? TRAY_THICKNESS : CAVITY_FIELDS.followerBottomGapMm.min
+  const most = d.restHeight - LEAST_FOLLOWER
+  const field = 'cavity.followerBottomGapMm'
+  if (most < least) {
+    refuser.when(true, {
+      field: 'frame.depthMm',
+      message: `With a frame ${mm(frame.depthMm)} deep a follower would be less than ${LEAST_FOLLOWER} mm high. Make the frame deeper or leave the followers out.`,
+      suggestion: atLeast(frame.depthMm + least - most),
+    })
+    return
+  }
+  refuser.when(gap < least, {
+    field,
+    message: `The debris tray is ${TRAY_THICKNESS} mm thick and would not pass under the follower. Leave a larger gap.`,
+    suggestion: Math.min(USUAL_FOLLOWER_GAP, atMost(most)),
+  })
+  refuser.when(gap > most, {
+    field,
+    message: `The follower would be less than ${LEAST_FOLLOWER} mm high. Make the gap under it smaller.`,
+    suggestion: Math.min(USUAL_FOLLOWER_GAP, atMost(most)),
+  })
+}
+
 const checkBoards = (design: Design, d: HiveDimensions, refuser: Refuser): void => {
   const { cavity } = design
   if (cavity.followers === 'none') return
-  refuser.when(design.floor.tray && cavity.followerBottomGapMm < TRAY_THICKNESS, {
-    field: 'cavity.followerBottomGapMm',
-    message: `The debris tray is ${TRAY_THICKNESS} mm thick and would not pass under the follower. Leave a larger gap.`,
-    suggestion: 11,
-  })
+  checkFollowerGap(design, d, refuser)
   refuser.when(cavity.followerForm === 'insulated' && cavity.followerThicknessMm < 24, {
     field: 'cavity.followerThicknessMm',
     message: `An insulated follower of ${mm(cavity.followerThicknessMm)} has no room for insulation between its two 6 mm sheets. Make it at least 24 mm thick, or plain.`,
     suggestion: 24,
-  })
-  refuser.when(d.restHeight - cavity.followerBottomGapMm < 80, {
-    field: 'cavity.followerBottomGapMm',
-    message: 'The follower would be less than 80 mm high. Make the gap under it smaller.',
-    suggestion: 11,
-  })
-}
-
-const checkPanels = (design: Design, d: HiveDimensions, refuser: Refuser): void => {
-  const heights = { walls: d.restHeight, lid: d.outerWidth, floor: d.outerWidth }
-  for (const key of ['walls', 'lid', 'floor'] as const) {
-    const room = heights[key] - 2 * design[key].railWidthMm
-    refuser.when(room < 30, {
-      field: `${key}.railWidthMm`,
-      message: `Two rails of ${mm(design[key].railWidthMm)} leave ${mm(Math.max(0, room))} for insulation between them. Make the rails narrower.`,
-      suggestion: Math.max(15, Math.floor((heights[key] - 30) / 2)),
-    })
-  }
-}
-
-const checkStand = (design: Design, d: HiveDimensions, refuser: Refuser): void => {
-  const { stand, walls } = design
-  if (stand.form === 'none') return
-  const bearer = walls.coreMm + walls.claddingMm - 2
-  refuser.when(stand.legWidthMm > bearer, {
-    field: 'stand.legWidthMm',
-    message: `The bearer under the end wall is ${mm(bearer)} wide, so a leg of ${mm(stand.legWidthMm)} would stand in the way of the floor. Make the legs slimmer or choose no stand.`,
-    suggestion: atMost(bearer),
-  })
-  const leg = -d.bearerHeight - d.groundHeight
-  refuser.when(leg < LEAST_LEG, {
-    field: 'stand.workingHeightMm',
-    message: `With this frame the legs would be ${mm(Math.max(0, leg))} long. Raise the working height to ${mm(Math.ceil(stand.workingHeightMm + LEAST_LEG - leg))} or choose no stand.`,
-    suggestion: Math.ceil(stand.workingHeightMm + LEAST_LEG - leg),
   })
 }
 
@@ -137,5 +149,6 @@ export const checkMeasures = (design: Design, d: HiveDimensions, refuser: Refuse
   checkRest(design, d, refuser)
   checkBoards(design, d, refuser)
   checkPanels(design, d, refuser)
+  checkLid(design, d, refuser)
   checkStand(design, d, refuser)
 }

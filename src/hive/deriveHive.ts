@@ -73,6 +73,21 @@ const refuseSlivers = (parts: readonly Part[]): readonly Refusal[] =>
       message: `The part "${p.name}" would be only ${mm(p.size.thickness)} thick, too thin to saw. Change this number.`,
     }))
 
+/** A floor hangs on two hinges and is held up by two latches; openings may leave them no place. */
+const refuseLooseFloor = ({ floor }: Design, parts: readonly Part[]): readonly Refusal[] => {
+  const other = floor.hingeSide === 'back' ? 'front' : 'back'
+  const fittings = [
+    { id: 'hardware/floor-hinge-', words: 'hinges', wall: floor.hingeSide },
+    { id: 'hardware/floor-latch-', words: 'latches', wall: other },
+  ]
+  return fittings
+    .filter(({ id }) => parts.filter((p) => p.id.startsWith(id)).length < 2)
+    .map(({ words, wall }) => ({
+      field: 'floor.hingeSide',
+      message: `The openings in the ${wall} wall leave no room for two ${words} of the floor. Make an opening there narrower, move it to an end wall, or change the side of the floor's hinges.`,
+    }))
+}
+
 const FIELD_OF_GROUP: Partial<Record<Part['group'], string>> = {
   frames: 'frame.depthMm',
   boards: 'cavity.followerThicknessMm',
@@ -120,8 +135,8 @@ export const deriveHive = (design: Design): HiveResult => {
     ...buildFrames(design, d),
     ...(hasCovers(design) ? buildCovers(design, d, row) : buildClosers(design, d, row)),
   ]
-  const slivers = refuseSlivers(parts)
-  if (slivers.length > 0) return { kind: 'refused', refusals: slivers }
+  const flaws = [...refuseSlivers(parts), ...refuseLooseFloor(design, parts)]
+  if (flaws.length > 0) return { kind: 'refused', refusals: flaws }
   const halfWidth = d.cavityWidth / 2
   return {
     kind: 'built',

@@ -8,12 +8,13 @@ import {
   rectsOverlap,
   subtractRects,
 } from '../geometry/rect.ts'
+import { fillAround } from './fillAround.ts'
 
 /** Timber left beside and above a hole that goes through a panel, mm. */
 export const BLOCK_SIDE = 20
 const BLOCK_ABOVE = 12
 /** A strip of insulation narrower than this is not worth cutting; the timber beside it grows. */
-const LEAST_POCKET = 20
+export const LEAST_POCKET = 20
 
 export interface CoreTimber {
   readonly kind: 'rail' | 'stud' | 'block'
@@ -37,11 +38,18 @@ export interface CoreSpec {
   readonly holes: readonly Rect[]
 }
 
+const studBays = (length: number, railWidth: number, maxSpacing: number): number =>
+  Math.max(1, Math.ceil((length - railWidth) / maxSpacing - 1e-9))
+
+/** Distance between the middles of the studs in a panel of that length, mm. */
+export const studPitch = (length: number, railWidth: number, maxSpacing: number): number =>
+  (length - railWidth) / studBays(length, railWidth, maxSpacing)
+
 /** Studs between the rails, the outermost flush with the ends, none further apart than `maxSpacing`. */
 const layStuds = ({ outline, railWidth, maxSpacing }: CoreSpec) => {
-  const span = outline.u1 - outline.u0 - railWidth
-  const bays = Math.max(1, Math.ceil(span / maxSpacing - 1e-9))
-  const pitch = span / bays
+  const length = outline.u1 - outline.u0
+  const bays = studBays(length, railWidth, maxSpacing)
+  const pitch = studPitch(length, railWidth, maxSpacing)
   const [v0, v1] = [outline.v0 + railWidth, outline.v1 - railWidth]
   const studs = Array.from({ length: bays + 1 }, (_, i) => {
     const u0 = i === bays ? outline.u1 - railWidth : outline.u0 + i * pitch
@@ -71,7 +79,10 @@ const blocksFor = (spec: CoreSpec, room: Rect, studs: readonly Rect[]): readonly
     const inRoom = intersectRects(wanted, room)
     if (inRoom === undefined) return []
     // A rail that carries most of the block leaves a thin remainder: make it a full strip.
-    const tall = { ...inRoom, v1: Math.max(inRoom.v1, inRoom.v0 + BLOCK_ABOVE) }
+    const tall =
+      inRoom.v0 > room.v0
+        ? { ...inRoom, v0: Math.min(inRoom.v0, inRoom.v1 - BLOCK_ABOVE) }
+        : { ...inRoom, v1: Math.max(inRoom.v1, inRoom.v0 + BLOCK_ABOVE) }
     return [settleBlock(tall, room, studs)]
   })
   // Blocks that meet, or nearly do, become one.
@@ -114,7 +125,7 @@ export const layCore = (spec: CoreSpec): CoreLayout => {
   })
   const pockets = studs.flatMap((s, i) => {
     const next = studs[i + 1]
-    return next ? subtractRects(rect(s.u1, next.u0, room.v0, room.v1), blocks) : []
+    return next ? fillAround(rect(s.u1, next.u0, room.v0, room.v1), blocks) : []
   })
   return { timbers, pockets, studSpacing: pitch }
 }

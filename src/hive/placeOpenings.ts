@@ -1,3 +1,4 @@
+import { ENTRANCE_FIELDS } from '../design/openingFields.ts'
 import type { Design, EntranceDesign, VentDesign } from '../design/schema.ts'
 import { growRect, type Rect, rect, rectArea, rectsOverlap } from '../geometry/rect.ts'
 import type { HiveDimensions } from './dimensions.ts'
@@ -10,6 +11,8 @@ import { atMost, mm, type Refuser } from './refuse.ts'
 const EDGE = 12
 /** Timber between two round holes, mm. */
 const WEB = 10
+/** Sums of lengths differ by less than this from what they should be, mm. */
+const ROUNDING = 1e-6
 
 /** An opening laid out on its wall: the air it lets through and the holes to be cut. */
 export interface PlacedOpening {
@@ -88,44 +91,67 @@ const wantedOpenings = (design: Design, d: HiveDimensions): readonly Wanted[] =>
   ),
 ]
 
-const refuseMisplaced = (
-  { kind, source, path }: Wanted,
-  outline: Rect,
-  plane: PanelPlane,
-  limits: { readonly lowest: number; readonly highest: number },
-  refuser: Refuser,
-): void => {
-  const { cavity } = plane
-  const [least, most] = [
-    source.widthMm / 2 + EDGE,
-    cavity.u1 - cavity.u0 - source.widthMm / 2 - EDGE,
-  ]
-  refuser.when(most < least, {
+/** The nearest round number to `wanted` from `least` to `most`; between them when none is round. */
+const roundWithin = (wanted: number, least: number, most: number): number => {
+  const round = wanted < least ? Math.ceil(least) : Math.floor(most)
+  return round >= least && round <= most ? round : (least + most) / 2
+}
+
+const refuseSideways = ({ kind, source, path }: Wanted, cavity: Rect, refuser: Refuser): void => {
+  const room = cavity.u1 - cavity.u0
+  const [least, most] = [source.widthMm / 2 + EDGE, room - source.widthMm / 2 - EDGE]
+  const isTooWide = refuser.when(most < least - ROUNDING, {
     field: `${path}.widthMm`,
-    message: `The ${source.wall} wall is ${mm(cavity.u1 - cavity.u0)} long inside, too short for an opening ${mm(source.widthMm)} wide. Make it narrower.`,
-    suggestion: atMost(cavity.u1 - cavity.u0 - 2 * EDGE),
+    message: `The ${source.wall} wall is ${mm(room)} long inside, too short for an opening ${mm(source.widthMm)} wide. Make it narrower.`,
+    suggestion: atMost(room - 2 * EDGE),
   })
-  const isOff = most >= least && (source.centreMm < least || source.centreMm > most)
-  refuser.when(isOff, {
+  const isOff = source.centreMm < least - ROUNDING || source.centreMm > most + ROUNDING
+  refuser.when(!isTooWide && isOff, {
     field: `${path}.centreMm`,
     message: `This ${kind} runs into a corner. Keep its middle between ${mm(least)} and ${mm(most)} from the corner.`,
-    suggestion: source.centreMm < least ? Math.ceil(least) : Math.floor(most),
+    suggestion: roundWithin(source.centreMm, least, most),
   })
-  const [lowest, highest] = [EDGE, limits.highest]
-  refuser.when(outline.v0 < lowest || outline.v1 > highest, {
+}
+
+const refuseUpright = (
+  { kind, source, path, bottom }: Wanted,
+  limits: { readonly highest: number; readonly rest: number },
+  refuser: Refuser,
+): void => {
+  const { highest, rest } = limits
+  const room = highest - EDGE
+  const lowestHeight = ENTRANCE_FIELDS.heightMm.min
+  const above = "the frame rest, the lid's rim and its hinge rail are above"
+  if (room < source.heightMm - ROUNDING) {
+    refuser.when(room < lowestHeight, {
+      field: `${path}.wall`,
+      message: `The ${source.wall} wall has no room for an opening (${above}). Choose another wall.`,
+    })
+    refuser.when(room >= lowestHeight, {
+      field: `${path}.heightMm`,
+      message: `The ${source.wall} wall has room for an opening ${mm(room)} high (${above}). Make this one lower.`,
+      suggestion: atMost(room),
+    })
+    return
+  }
+  const top = bottom + source.heightMm
+  // A vent is placed by its distance below the frame rest, an entrance by its height over the floor.
+  const belowRest = rest - top
+  refuser.when(bottom < EDGE - ROUNDING || top > highest + ROUNDING, {
     field: kind === 'entrance' ? `${path}.bottomMm` : `${path}.belowRestMm`,
-    message: `This ${kind} would reach from ${mm(outline.v0)} to ${mm(outline.v1)} above the floor; the wall has room from ${mm(lowest)} to ${mm(highest)} (the frame rest, the lid's rim and its hinge rail are above). Move it or make it lower.`,
+    message: `This ${kind} would reach from ${mm(bottom)} to ${mm(top)} above the floor; the wall has room from ${mm(EDGE)} to ${mm(highest)} (${above}). Move it or make it lower.`,
     suggestion:
       kind === 'entrance'
-        ? Math.max(lowest, atMost(highest - source.heightMm))
-        : Math.max(
-            EDGE,
-            Math.ceil(
-              limits.highest === highest
-                ? outline.v1 - highest + ('belowRestMm' in source ? source.belowRestMm : EDGE)
-                : EDGE,
-            ),
-          ),
+        ? roundWithin(bottom, EDGE, highest - source.heightMm)
+        : roundWithin(belowRest, rest - highest, rest - EDGE - source.heightMm),
+  })
+}
+
+const refuseFewHoles = ({ source, path, isHoles }: Wanted, refuser: Refuser): void => {
+  refuser.when(isHoles && source.heightMm > source.widthMm, {
+    field: `${path}.widthMm`,
+    message: `A hole of ${mm(source.heightMm)} does not fit into a row ${mm(source.widthMm)} wide. Make the row wider or the holes smaller.`,
+    suggestion: source.heightMm,
   })
 }
 
@@ -147,13 +173,10 @@ export const placeOpenings = (
     const ceiling = w.source.wall === design.lid.hingeSide ? hingeRail : rimBottom
     // A vent's mesh reaches a little beyond its hole.
     const reach = w.kind === 'vent' ? MESH_LAP : 0
-    refuseMisplaced(
-      w,
-      outline,
-      plane,
-      { lowest: EDGE, highest: Math.min(d.restHeight - EDGE, ceiling - reach) },
-      refuser,
-    )
+    const highest = Math.min(d.restHeight - EDGE, ceiling - reach)
+    refuseSideways(w, plane.cavity, refuser)
+    refuseUpright(w, { highest, rest: d.restHeight }, refuser)
+    refuseFewHoles(w, refuser)
     const holes = w.isHoles ? squaresFor(outline) : [outline]
     return {
       wall,

@@ -6,18 +6,34 @@ type BoardKind = 'follower' | 'divider'
 
 interface Board {
   readonly kind: BoardKind
+  /** The field that says where it stands. */
+  readonly field: string
   readonly after: number
   readonly thickness: number
 }
 
 /** Boards among the frames, from left to right. */
 export const rowBoards = ({ cavity }: Design): readonly Board[] => {
-  const followers = [cavity.followerAAfterFrame, cavity.followerBAfterFrame]
+  const followers = (['followerAAfterFrame', 'followerBAfterFrame'] as const)
     .slice(0, { none: 0, one: 1, two: 2 }[cavity.followers])
-    .map((after): Board => ({ kind: 'follower', after, thickness: cavity.followerThicknessMm }))
+    .map(
+      (key): Board => ({
+        kind: 'follower',
+        field: `cavity.${key}`,
+        after: cavity[key],
+        thickness: cavity.followerThicknessMm,
+      }),
+    )
   const divider: Board[] =
     cavity.divider === 'fitted'
-      ? [{ kind: 'divider', after: cavity.dividerAfterFrame, thickness: cavity.dividerThicknessMm }]
+      ? [
+          {
+            kind: 'divider',
+            field: 'cavity.dividerAfterFrame',
+            after: cavity.dividerAfterFrame,
+            thickness: cavity.dividerThicknessMm,
+          },
+        ]
       : []
   return [...followers, ...divider].sort((a, b) => a.after - b.after)
 }
@@ -44,15 +60,9 @@ export const checkRow = (design: Design, refuser: Refuser): void => {
   const { cavity } = design
   const boards = rowBoards(design)
   for (const b of boards) {
-    const field =
-      b.kind === 'divider'
-        ? 'cavity.dividerAfterFrame'
-        : b.after === cavity.followerAAfterFrame
-          ? 'cavity.followerAAfterFrame'
-          : 'cavity.followerBAfterFrame'
     const most = b.kind === 'divider' ? cavity.frames - 1 : cavity.frames
     refuser.when(b.after > most, {
-      field,
+      field: b.field,
       message: `The ${b.kind} stands after frame ${b.after}, but there are ${cavity.frames} frames. Put it after frame ${most} or before.`,
       suggestion: most,
     })

@@ -1,8 +1,8 @@
-import type { Design } from '../design/schema.ts'
+import type { PaperName } from '../sheets/pages/paper.ts'
+import type { SheetProgress } from '../sheets/pdf/buildSheet.ts'
 
-export type Paper = 'A4' | 'Letter'
-
-export interface Picture {
+/** A picture of the view to be made. */
+export interface PictureWish {
   readonly widthPx: number
   readonly heightPx: number
   readonly ground: 'paper' | 'transparent'
@@ -14,16 +14,9 @@ export interface Job {
   readonly cancel: () => void
 }
 
-export interface Progress {
-  readonly done: number
-  readonly of: number
-  readonly label: string
-}
-
 /** What the panels ask of the scene and the workers; the app hands it down. */
 export interface OutsideWork {
   /** Undefined when there is no 3D view. */
-  readonly drawPicture: (picture: Picture) => Promise<Blob | undefined>
-  readonly buildSheet: (paper: Paper, onProgress: (progress: Progress) => void) => Job
-  readonly buildCutListCsv: (design: Design) => string
+  readonly drawPicture: (picture: PictureWish) => Promise<Blob | undefined>
+  readonly buildSheet: (paper: PaperName, onProgress: (progress: SheetProgress) => void) => Job
 }

@@ -211,7 +211,11 @@ const shop = z.strictObject({
   sundries: z.array(z.strictObject({ name: z.string(), count: z.number(), use: z.string() })),
 })
 
-const lift = z.strictObject({ name: z.string(), massKg: z.number() })
+const lift = z.strictObject({
+  name: z.string(),
+  massKg: z.number(),
+  isHinged: z.literal(true).optional().describe('It turns on hinges and is not carried.'),
+})
 
 const keeper = z.strictObject({
   lifts: z.array(lift),

@@ -28,7 +28,13 @@ export const captureExploded = async (
 ): Promise<Uint8Array<ArrayBuffer> | undefined> => {
   const { widthPx, heightPx, explode, preset, type } = picture
   const blob = await takeBlob(
-    { widthPx, heightPx, ground: 'paper', preset, change: { ...PLAIN, explode } },
+    {
+      widthPx,
+      heightPx,
+      ground: 'paper',
+      preset,
+      change: { ...PLAIN, explode, camera: { preset, serial: 0 } },
+    },
     type,
   )
   return blob === undefined ? undefined : new Uint8Array(await blob.arrayBuffer())

@@ -5,8 +5,9 @@ import type { Hive } from '../hive/hive.ts'
 import type { Part } from '../hive/part.ts'
 import type { ViewState } from '../store/viewStore.ts'
 import { createBoxMesh } from './boxMesh.ts'
+import { PRESET_DIRECTIONS } from './cameraPresets.ts'
 import { createCapMesh } from './capMesh.ts'
-import { type DimensionLine, dimensionLines } from './dimensionLines.ts'
+import { type DimensionLine, dimensionKey, dimensionLines } from './dimensionLines.ts'
 import { createDimensionMesh } from './dimensionMesh.ts'
 import { createGround } from './ground.ts'
 import { createLights } from './lights.ts'
@@ -28,6 +29,7 @@ export type ModelView = Pick<
   | 'floorOpen'
   | 'liftedFrame'
   | 'frameLift'
+  | 'camera'
   | 'sectionAxis'
   | 'sectionAt'
   | 'selectedPartIds'
@@ -42,6 +44,8 @@ export interface HiveModel {
   readonly ink: InkUniforms
   /** Shows `hive` in `view`; does only what differs from the last call. */
   readonly show: (hive: Hive, view: ModelView) => void
+  /** Puts the dimensions on the sides that the eye sees. */
+  readonly faceEye: (towardsEye: Vec3) => void
   /** Corners of all parts as shown, for fitting the camera. */
   readonly corners: () => readonly Vec3[]
   readonly bounds: () => Box
@@ -90,6 +94,7 @@ export const createHiveModel = (): HiveModel => {
   let bounds: Box = boundsOfPoints([])
   let closed: Box = bounds
   let plane: SectionPlane | undefined
+  let towardsEye: Vec3 = PRESET_DIRECTIONS['three-quarter']
   let shownDimensions: readonly DimensionLine[] = []
 
   const tintOf = (id: string): number =>
@@ -106,15 +111,20 @@ export const createHiveModel = (): HiveModel => {
     lines.writeStyles(posed, marked)
   }
 
+  const writeDimensions = (now: ModelView, d: Hive['dimensions']): void => {
+    const isShown = now.showDimensions && now.explode < 0.01
+    shownDimensions = isShown ? dimensionLines(d, closed, towardsEye) : []
+    dimensionMesh.write(shownDimensions)
+  }
+
   const writePlaces = (now: ModelView, d: Hive['dimensions']): void => {
     boxes.writePlaces(posed)
     prisms.write(posed, tintOf)
     lines.writePlaces(posed)
     const parts = posedCorners(posed)
     bounds = boundsOfPoints(parts)
-    shownDimensions = now.showDimensions && now.explode < 0.01 ? dimensionLines(d, closed) : []
+    writeDimensions(now, d)
     corners = [...parts, ...shownDimensions.flatMap((line) => line.extensions.flat())]
-    dimensionMesh.write(shownDimensions)
   }
 
   const writeSection = (now: ModelView): void => {
@@ -156,6 +166,13 @@ export const createHiveModel = (): HiveModel => {
         ground.setCast(nextView.quality === 'full')
       }
     },
+    faceEye: (direction) => {
+      const isSame = dimensionKey(direction) === dimensionKey(towardsEye)
+      towardsEye = direction
+      if (!isSame && hive !== undefined && view !== undefined) {
+        writeDimensions(view, hive.dimensions)
+      }
+    },
     corners: () => corners,
     bounds: () => bounds,
     dimensions: () => shownDimensions,
@@ -176,6 +193,7 @@ const POSE_KEYS = [
   'floorOpen',
   'liftedFrame',
   'frameLift',
+  'camera',
   'showDimensions',
 ] as const
 const MARK_KEYS = ['selectedPartIds', 'hoveredPartId'] as const

@@ -12,6 +12,8 @@ export interface Orbit {
   readonly look: (preset: CameraPreset) => void
   /** Follows a model that has grown or shrunk, unless the person chose a distance. */
   readonly follow: (how: 'always' | 'when-outside') => void
+  /** From what is looked at towards the eye. */
+  readonly towardsEye: () => Vec3
   /** One step of a held key; false when the key means nothing here. */
   readonly pressKey: (key: string) => boolean
   /** Moves what is in motion; true while something is. Call before each frame. */
@@ -122,6 +124,7 @@ export const createOrbit = (source: OrbitSource): Orbit => {
       const isOutside = eyeDistance(place) > distance() * 1.02
       if (how === 'always' || isOutside) jump(place)
     },
+    towardsEye: () => new Vector3().subVectors(camera.position, controls.target),
     pressKey: (key) => {
       const known = KEY_STEPS.get(key)
       if (known !== undefined) step(known)

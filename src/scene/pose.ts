@@ -9,7 +9,7 @@ import { minus, plus } from './vectors.ts'
 /** What of the view state moves parts. */
 export type PoseView = Pick<
   ViewState,
-  'explode' | 'lidOpen' | 'floorOpen' | 'liftedFrame' | 'frameLift'
+  'explode' | 'lidOpen' | 'floorOpen' | 'liftedFrame' | 'frameLift' | 'camera'
 >
 
 /** Where a part stands against its place in the closed hive: first turned, then moved. */
@@ -28,6 +28,7 @@ export const CLOSED_VIEW: PoseView = {
   floorOpen: 0,
   liftedFrame: 0,
   frameLift: 0,
+  camera: { preset: 'three-quarter', serial: 0 },
 }
 
 /** Room in mm between the box and the lower edge of a frame that is lifted right out. */
@@ -41,10 +42,12 @@ export const partPose = (part: Part, hive: Hive, view: PoseView): PartPose => {
   const exploded = explodeOffset(part, planExplode(hive), view.explode)
   const lift = view.frameLift > 0 ? measureLift(hive, view.liftedFrame) : undefined
   const moved = lift === undefined ? UNMOVED : liftedPlace(part, hive, { lift, view })
+  // Who looks into the open hive wants to see the frames, not the boards over them.
+  const isUncovered = part.motion === 'cover' && view.camera.preset === 'inside' && view.lidOpen > 0
   return {
     translation: plus(exploded, moved.translation),
     turn: hingeTurn(part, hive, view),
-    hidden: moved.hidden,
+    hidden: moved.hidden || isUncovered,
   }
 }
 

@@ -85,6 +85,11 @@ export const createStage = ({ gl, scene, camera, labelLayer, invalidate }: Stage
 
   const show = (view: ViewState): void => {
     if (hive === undefined) return
+    if (view.camera.serial !== serial && view.camera.preset === 'inside' && view.lidOpen === 0) {
+      // One can't look into a closed hive; this comes back here with the lid open.
+      store.getState().set({ lidOpen: 1 })
+      return
+    }
     model.show(hive, view)
     if (view.camera.serial !== serial) {
       serial = view.camera.serial
@@ -125,6 +130,7 @@ export const createStage = ({ gl, scene, camera, labelLayer, invalidate }: Stage
     beforeFrame: () => {
       setScreenInk()
       if (orbit.advance()) invalidate()
+      model.faceEye(orbit.towardsEye())
       drawLabels()
     },
     pressKey: (key) => {

@@ -10,8 +10,8 @@ const FAMILIES: Readonly<Record<HatchKind, readonly { angleDeg: number; pitchMm:
   none: [],
   wood: [{ angleDeg: 45, pitchMm: 1.6 }],
   'wood-reverse': [{ angleDeg: 135, pitchMm: 1.6 }],
-  ply: [{ angleDeg: 0, pitchMm: 0.6 }],
-  'ply-upright': [{ angleDeg: 90, pitchMm: 0.6 }],
+  ply: [{ angleDeg: 0, pitchMm: 1.1 }],
+  'ply-upright': [{ angleDeg: 90, pitchMm: 1.1 }],
   foam: [
     { angleDeg: 60, pitchMm: 3.4 },
     { angleDeg: 120, pitchMm: 3.4 },

@@ -63,9 +63,9 @@ export const sectionDrawing = (
   const spec: ViewSpec = {
     title: isAcross ? 'Section across the hive' : 'Section along the hive',
     outline: { lines: [], bounds },
+    fill: (view) => sectionItems(cuts, view),
     ...dimensions,
     right: [],
   }
-  const base = composeView(spec, fitScale(modelSizeOf(spec), AREA, fixedRoomOf(spec)))
-  return { ...base, items: [...sectionItems(cuts, base.view), ...base.items] }
+  return composeView(spec, fitScale(modelSizeOf(spec), AREA, fixedRoomOf(spec)))
 }

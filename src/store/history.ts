@@ -1,4 +1,4 @@
-import { formatDesign } from '../design/formatDesign.ts'
+import { isSameDesign } from '../design/isSameDesign.ts'
 import type { Design } from '../design/schema.ts'
 
 /** The document with its history. Nothing derived is kept here. */
@@ -36,7 +36,7 @@ export function commitGesture(state: DesignState): DesignState {
   if (gestureStart === undefined) return state
   const before = { ...state, design: gestureStart, gestureStart: undefined }
   // A slider dragged away and back makes a new but equal design.
-  return isSame(gestureStart, design) ? before : stepTo(before, design)
+  return isSameDesign(gestureStart, design) ? before : stepTo(before, design)
 }
 
 /** Back by one step; a gesture under way ends first, so that it is the step gone back. */
@@ -64,8 +64,4 @@ export function replaceDesign(state: DesignState, design: Design): DesignState {
 function stepTo(state: DesignState, design: Design): DesignState {
   const past = [...state.past, state.design].slice(-MAX_STEPS)
   return { ...state, design, past, future: [] }
-}
-
-function isSame(a: Design, b: Design): boolean {
-  return a === b || formatDesign(a) === formatDesign(b)
 }

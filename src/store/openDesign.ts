@@ -2,6 +2,7 @@ import { create } from 'zustand'
 import { DEFAULT_DESIGN } from '../design/defaults.ts'
 import type { Example } from '../design/examples.ts'
 import { fieldTitle } from '../design/fieldAt.ts'
+import { isSameDesign } from '../design/isSameDesign.ts'
 import { parseDesign } from '../design/parseDesign.ts'
 import type { ParsedDesign } from '../design/parsedDesign.ts'
 import type { Design } from '../design/schema.ts'
@@ -83,7 +84,7 @@ const MOST_PROBLEMS = 5
 function isUntouched(): boolean {
   const { design, past, future, gestureStart } = useDesignStore.getState()
   const isQuiet = past.length === 0 && future.length === 0 && gestureStart === undefined
-  return design === DEFAULT_DESIGN && isQuiet
+  return isQuiet && isSameDesign(design, DEFAULT_DESIGN)
 }
 
 function nameOf(design: Design): string {

@@ -13,7 +13,7 @@ function fitFrame({ frame, cavity }: Design): Design['frame'] {
 }
 
 /** Every board stands at a place of its own, followers on both sides of the divider. */
-function fitRow({ cavity, frame }: Design): Design['cavity'] {
+function fitRow({ cavity, frame, floor }: Design): Design['cavity'] {
   const { frames } = cavity
   const divider = 2 + (cavity.dividerAfterFrame % (frames - 3))
   const left = 1 + (cavity.followerAAfterFrame % (divider - 1))
@@ -28,7 +28,10 @@ function fitRow({ cavity, frame }: Design): Design['cavity'] {
     followerBAfterFrame: right,
     followerThicknessMm: Math.max(cavity.followerThicknessMm, 24),
     followerSideGapMm: Math.min(cavity.followerSideGapMm, cavity.endBarSpaceMm),
-    followerBottomGapMm: Math.min(cavity.followerBottomGapMm, cavity.belowSpaceMm),
+    // A debris tray slides out under the follower.
+    followerBottomGapMm: floor.tray
+      ? cavity.belowSpaceMm
+      : Math.min(cavity.followerBottomGapMm, cavity.belowSpaceMm),
     coverSegments: Math.max(2, Math.min(cavity.coverSegments, mostCovers)),
   }
 }
@@ -42,12 +45,12 @@ function fitWalls({ frame, cavity, walls }: Design): Design['walls'] {
   return { ...walls, coreMm: Math.max(walls.coreMm, forLedges, forLegs) }
 }
 
-/** Legs no wider than the wall and at least 150 mm long under any floor of ordinary thickness. */
+/** Legs no wider than the wall and at least 200 mm long under any floor of ordinary thickness. */
 function fitStand({ frame, cavity, walls, floor, stand }: Design): Design['stand'] {
   const widest = Math.floor(walls.coreMm + walls.claddingMm - 2)
   const depth = frame.form === 'split' ? 2 * frame.depthMm : frame.depthMm
   const underneath = floor.liningMm + floor.coreMm + floor.claddingMm + 8
-  const lowest = Math.ceil(cavity.belowSpaceMm + depth + underneath + 150)
+  const lowest = Math.ceil(cavity.belowSpaceMm + depth + underneath + 200)
   return {
     ...stand,
     legWidthMm: Math.min(stand.legWidthMm, widest),

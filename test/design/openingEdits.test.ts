@@ -76,6 +76,13 @@ describe('addVent', () => {
     expect(added).toEqual({ ...DEFAULT_VENT, centreMm: 517 })
   })
 
+  it('leaves the wall under the lid’s hinges for the last', () => {
+    const full = repeat(DEFAULT_DESIGN, addVent, 6)
+    expect(full.openings.vents.map((vent) => vent.wall)).not.toContain('back')
+    const lid = { ...DEFAULT_DESIGN.lid, hingeSide: 'front' as const }
+    expect(addVent({ ...DEFAULT_DESIGN, lid }).openings.vents[0]?.wall).toBe('back')
+  })
+
   it('stops at six, and removeVent takes one away', () => {
     const full = repeat(DEFAULT_DESIGN, addVent, 6)
     expect(addVent(full)).toBe(full)

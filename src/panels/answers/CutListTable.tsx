@@ -12,7 +12,7 @@ interface CutListTableProps {
 
 /** Lines of the cut list; choosing one picks its parts out in the hive, and the other way round. */
 export const CutListTable = ({ title, rows, unit }: CutListTableProps) => (
-  <table className="cut-list">
+  <table className={`cut-list ${unit}`}>
     <caption>{title}</caption>
     <thead>
       <tr>

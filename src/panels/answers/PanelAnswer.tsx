@@ -12,8 +12,8 @@ export interface PanelFigures {
   readonly name: string
   readonly withRailsM2KPerW: number
   readonly betweenRailsM2KPerW: number
-  readonly lowerBoundM2KPerW?: number
-  readonly upperBoundM2KPerW?: number
+  readonly lowerBoundM2KPerW: number
+  readonly upperBoundM2KPerW: number
   readonly targetM2KPerW: number
   readonly meetsTarget: boolean
 }
@@ -52,14 +52,10 @@ export const PanelAnswer = ({ figures, panels, end }: PanelAnswerProps) => {
       <dl className="figures">
         <dt>Between the rails</dt>
         <dd>{show(figures.betweenRailsM2KPerW)}</dd>
-        {lower !== undefined && upper !== undefined && (
-          <>
-            <dt>Bounds with rails</dt>
-            <dd>
-              {splitUnit(show(lower)).figure} to {splitUnit(show(upper)).figure}
-            </dd>
-          </>
-        )}
+        <dt>{panels.length === 1 ? 'Bounds with rails' : 'Bounds, all of them'}</dt>
+        <dd>
+          {splitUnit(show(lower)).figure} to {splitUnit(show(upper)).figure}
+        </dd>
         <dt>Wanted</dt>
         <dd>{show(figures.targetM2KPerW)}</dd>
       </dl>

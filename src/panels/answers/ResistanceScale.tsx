@@ -1,8 +1,8 @@
 interface ResistanceScaleProps {
   readonly betweenRails: number
   readonly withRails: number
-  readonly lower: number | undefined
-  readonly upper: number | undefined
+  readonly lower: number
+  readonly upper: number
   readonly target: number
   /** The end of the scale; all panels share one, so that they can be compared. */
   readonly end: number
@@ -23,9 +23,7 @@ export const ResistanceScale = (props: ResistanceScaleProps) => {
       {ticks.map((value) => (
         <path key={value} className="w1" d={`M${x(value)} 36v${value % 1 === 0 ? 12 : 6}`} />
       ))}
-      {lower !== undefined && upper !== undefined && (
-        <path className="w2" d={`M${x(lower)} 16v8M${x(upper)} 16v8M${x(lower)} 20H${x(upper)}`} />
-      )}
+      <path className="w2" d={`M${x(lower)} 16v8M${x(upper)} 16v8M${x(lower)} 20H${x(upper)}`} />
       <path className="scale-open" d={`M${x(betweenRails)} 24l5 6-5 6-5-6z`} />
       <path className="scale-now" d={`M${x(withRails)} 22v20`} />
       <path className="w3" d={`M${x(target)} 54V4`} />

@@ -19,7 +19,16 @@ export const WarmthAnswer = ({ heat }: { readonly heat: HeatReport }) => {
   const end = Math.ceil(Math.max(1, ...values) * 2) / 2
   return (
     <>
-      <PanelAnswer figures={{ ...heat.walls, name: 'Walls' }} panels={walls} end={end} />
+      <PanelAnswer
+        figures={{
+          ...heat.walls,
+          name: 'Walls',
+          lowerBoundM2KPerW: Math.min(...walls.map((wall) => wall.lowerBoundM2KPerW)),
+          upperBoundM2KPerW: Math.max(...walls.map((wall) => wall.upperBoundM2KPerW)),
+        }}
+        panels={walls}
+        end={end}
+      />
       <PanelAnswer figures={heat.lid} panels={[heat.lid]} end={end} />
       <PanelAnswer figures={heat.floor} panels={[heat.floor]} end={end} />
       <section className="panel-answer whole">

@@ -47,7 +47,7 @@ const Dimension = ({ line: [x1, y1, x2, y2] }: { readonly line: Line4 }) => {
 
 /** The layers of lid, wall and floor are one drawing, turned so that the bees are where they are. */
 const TURNED: Partial<Record<DrawingId, string>> = {
-  wallLayers: 'translate(60 42) scale(0.8) rotate(90) translate(-60 -42)',
+  wallLayers: 'translate(60 42) rotate(90) scale(0.84 1.35) translate(-60 -42)',
   floorLayers: 'matrix(1 0 0 -1 0 84)',
 }
 

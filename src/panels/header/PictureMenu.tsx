@@ -1,10 +1,13 @@
 import { useState } from 'react'
+import { cutListCsv } from '../../sheets/csv.ts'
+import { fileNameFor } from '../../sheets/fileNames.ts'
 import { answersFor } from '../../store/answers.ts'
 import { useDesignStore } from '../../store/designStore.ts'
-import type { OutsideWork, Picture } from '../actions.ts'
+import { useViewStore } from '../../store/viewStore.ts'
+import type { OutsideWork, PictureWish } from '../actions.ts'
 import { say } from '../notice.ts'
 import { Menu } from './Menu.tsx'
-import { fileName, saveFile } from './saveFile.ts'
+import { saveFile } from './saveFile.ts'
 
 const SIZES = [
   { widthPx: 1920, heightPx: 1200, name: 'Picture for a screen, 1920 × 1200' },
@@ -16,12 +19,12 @@ export const PictureMenu = ({ outside }: { readonly outside: OutsideWork }) => {
   const [isClear, setClear] = useState(false)
   const name = () => useDesignStore.getState().design.title.name
 
-  const savePicture = async (picture: Omit<Picture, 'ground'>) => {
+  const savePicture = async (picture: Omit<PictureWish, 'ground'>) => {
     try {
       const ground = isClear ? 'transparent' : 'paper'
       const blob = await outside.drawPicture({ ...picture, ground })
       if (blob === undefined) return say('There is no picture of the hive to save in this browser.')
-      saveFile(fileName(name(), 'png'), blob)
+      saveFile(fileNameFor(name(), '', 'png'), blob)
     } catch (error) {
       say(`The picture could not be made. ${error instanceof Error ? error.message : ''}`)
     }
@@ -29,8 +32,10 @@ export const PictureMenu = ({ outside }: { readonly outside: OutsideWork }) => {
   const saveCsv = () => {
     const { answer } = answersFor(useDesignStore.getState().design)
     if (answer === undefined) return say('There is no hive to list yet.')
-    const csv = outside.buildCutListCsv(answer.design)
-    saveFile(fileName(name(), 'csv'), new Blob([csv], { type: 'text/csv' }))
+    const csv = cutListCsv(answer.report.shop, useViewStore.getState().units)
+    // The mark in front tells spreadsheets that the file is UTF-8.
+    const blob = new Blob(['\uFEFF', csv], { type: 'text/csv' })
+    saveFile(fileNameFor(answer.design.title.name, 'cut list', 'csv'), blob)
   }
   return (
     <Menu name="Export">

@@ -1,33 +1,35 @@
-import { useEffect, useRef, useState } from 'react'
+import { useEffect, useState } from 'react'
+import { fileNameFor } from '../../sheets/fileNames.ts'
+import type { PaperName } from '../../sheets/pages/paper.ts'
+import type { SheetProgress } from '../../sheets/pdf/buildSheet.ts'
 import { useDesignStore } from '../../store/designStore.ts'
-import type { Job, OutsideWork, Paper, Progress } from '../actions.ts'
+import type { OutsideWork } from '../actions.ts'
 import { Dialog } from './Dialog.tsx'
-import { fileName, saveFile } from './saveFile.ts'
+import { PAPER_NAMES } from './SheetMenu.tsx'
+import { saveFile } from './saveFile.ts'
 
 interface SheetDialogProps {
-  readonly paper: Paper
+  readonly paper: PaperName
   readonly buildSheet: OutsideWork['buildSheet']
   readonly onClose: () => void
 }
 
 type State =
-  | { readonly kind: 'working'; readonly progress: Progress }
+  | { readonly kind: 'working'; readonly progress: SheetProgress }
   | { readonly kind: 'ready'; readonly blob: Blob }
   | { readonly kind: 'failed'; readonly message: string }
 
-const START: State = { kind: 'working', progress: { done: 0, of: 1, label: 'Starting' } }
+const START: State = { kind: 'working', progress: { done: 0, total: 1 } }
 
 /** Draws the build sheet with progress in sight, then offers it; saving is one click of its own. */
 export const SheetDialog = ({ paper, buildSheet, onClose }: SheetDialogProps) => {
   const [state, setState] = useState<State>(START)
-  const job = useRef<Job>(undefined)
   // The sheet is of the design as it was when the dialog opened.
   const [name] = useState(() => useDesignStore.getState().design.title.name)
   useEffect(() => {
     let isCurrent = true
     const show = (next: State) => isCurrent && setState(next)
     const started = buildSheet(paper, (progress) => show({ kind: 'working', progress }))
-    job.current = started
     started.result.then(
       (blob) => show({ kind: 'ready', blob }),
       (error: unknown) =>
@@ -40,14 +42,16 @@ export const SheetDialog = ({ paper, buildSheet, onClose }: SheetDialogProps) =>
   }, [paper, buildSheet])
 
   return (
-    <Dialog title={`Build sheet, ${paper}`} onClose={onClose}>
+    <Dialog title={`Build sheet, ${PAPER_NAMES[paper]}`} onClose={onClose}>
       {state.kind === 'working' && (
         <>
-          <p role="status">{state.progress.label}</p>
+          <p role="status">
+            Drawing the sheets: step {state.progress.done} of {state.progress.total}.
+          </p>
           <progress
             aria-label="Progress of the build sheet"
             value={state.progress.done}
-            max={state.progress.of}
+            max={state.progress.total}
           />
           <p className="dialog-actions">
             <button type="button" className="plain" onClick={onClose}>
@@ -67,7 +71,7 @@ export const SheetDialog = ({ paper, buildSheet, onClose }: SheetDialogProps) =>
               type="button"
               className="plain strong"
               onClick={() => {
-                saveFile(fileName(name, 'pdf'), state.blob)
+                saveFile(fileNameFor(name, 'build sheet', 'pdf'), state.blob)
                 onClose()
               }}
             >

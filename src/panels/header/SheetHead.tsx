@@ -1,5 +1,6 @@
 import { useState } from 'react'
-import type { OutsideWork, Paper } from '../actions.ts'
+import type { PaperName } from '../../sheets/pages/paper.ts'
+import type { OutsideWork } from '../actions.ts'
 import { Brand } from './Brand.tsx'
 import { ExampleButtons } from './ExampleButtons.tsx'
 import { FileActions } from './FileActions.tsx'
@@ -17,7 +18,7 @@ import { useIsNarrow } from './useIsNarrow.ts'
 export const SheetHead = ({ outside }: { readonly outside: OutsideWork }) => {
   const isNarrow = useIsNarrow()
   const [isSharing, setSharing] = useState(false)
-  const [paper, setPaper] = useState<Paper>()
+  const [paper, setPaper] = useState<PaperName>()
   const share = () => setSharing(true)
   return (
     <header className="sheet-head">

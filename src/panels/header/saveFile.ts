@@ -1,4 +1,5 @@
 import { formatDesign } from '../../design/formatDesign.ts'
+import { fileNameFor } from '../../sheets/fileNames.ts'
 import { useDesignStore } from '../../store/designStore.ts'
 
 /** Hands a file to the person. Must be called straight from a click, or some browsers refuse it. */
@@ -18,15 +19,5 @@ export const saveFile = (name: string, blob: Blob): void => {
 export const saveDesignFile = (): void => {
   const { design } = useDesignStore.getState()
   const blob = new Blob([formatDesign(design)], { type: 'application/json' })
-  saveFile(fileName(design.title.name, 'json'), blob)
-}
-
-/** A file name from the hive's name: `quarry-lane-long-hive.json`. */
-export const fileName = (hiveName: string, ending: string): string => {
-  const plain = hiveName
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-  return `${plain || 'hive'}.${ending}`
+  saveFile(fileNameFor(design.title.name, '', 'json'), blob)
 }

@@ -5,7 +5,7 @@ import { FieldDiagram } from '../diagrams/FieldDiagram.tsx'
 import { changeField } from './changeField.ts'
 import { commitNumber, snapNumber, stepNumber } from './commitNumber.ts'
 import { FieldRefusals } from './FieldRefusals.tsx'
-import { showNumber, showWithUnit, unitName } from './numberShown.ts'
+import { showNumber, showRange, showWithUnit, unitName } from './numberShown.ts'
 import { RuleSlider } from './RuleSlider.tsx'
 import { StepButton } from './StepButton.tsx'
 import { sliderRange } from './sliderRange.ts'
@@ -96,10 +96,7 @@ export const NumberInput = ({ path, field }: NumberInputProps) => {
         {note.text}
       </p>
       <p className="about" id={`${id}-about`}>
-        {field.meaning}{' '}
-        <span className="range">
-          {showNumber(field, field.min, units)} to {showWithUnit(field, field.max, units)}.
-        </span>
+        {field.meaning} <span className="range">{showRange(field, units)}.</span>
       </p>
       <UsualSizes path={path} field={field} value={value} />
       <FieldRefusals path={path} field={field} />

@@ -20,6 +20,13 @@ export const showNumber = (field: NumberField, value: number, units: UnitPrefere
 export const unitName = (field: NumberField, units: UnitPreferences): string =>
   splitUnit(showWithUnit(field, field.default, units)).unit
 
+/** The least and the most that a field takes: `30 to 55 mm`, `RSI 0.2 to 8`. */
+export const showRange = (field: NumberField, units: UnitPreferences): string => {
+  const low = field.quantity === 'resistance' ? showWithUnit : showNumber
+  const high = field.quantity === 'resistance' ? showNumber : showWithUnit
+  return `${low(field, field.min, units)} to ${high(field, field.max, units)}`
+}
+
 /** The value with its unit, for sentences and for screen readers. */
 export const showWithUnit = (field: NumberField, value: number, units: UnitPreferences): string => {
   switch (field.quantity) {

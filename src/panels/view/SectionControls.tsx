@@ -21,7 +21,7 @@ export const SectionControls = () => {
   const at = useViewStore((s) => s.sectionAt)
   const set = useViewStore((s) => s.set)
   return (
-    <div className="view-pair">
+    <>
       <Segments
         name="Cut open"
         options={CUTS}
@@ -38,6 +38,6 @@ export const SectionControls = () => {
           set({ sectionAt: value, ...(axis === 'none' && { sectionAxis: 'x' as const }) })
         }
       />
-    </div>
+    </>
   )
 }

@@ -7,7 +7,7 @@ import { proposeFix } from './proposeFix.ts'
 
 interface Context {
   readonly design: Pick<Design, 'openings'>
-  readonly hive: Pick<Hive, 'openings' | 'row'>
+  readonly hive: Pick<Hive, 'openings' | 'row' | 'dimensions'>
 }
 
 /** mm². */
@@ -16,6 +16,8 @@ const AIM_MM2 = 1400
 const NUMBER: Band = { low: 1, high: 2, fixBelow: 1 }
 /** Timber left between two holes of a row, mm. */
 const WEB_MM = 10
+/** Timber between an opening and the corner, mm; the hive refuses less. */
+const EDGE_MM = 12
 
 /** How many entrances each colony has and how large they are in summer (rules R23 and R24). */
 export const checkEntrances = (context: Context): readonly Check[] => {
@@ -69,7 +71,7 @@ const moveEntrance = (
 }
 
 const checkArea = (
-  { design }: Context,
+  context: Context,
   byColony: readonly (readonly Opening[])[],
 ): readonly Check[] => {
   const colonies = byColony.filter((openings) => openings.length > 0)
@@ -89,7 +91,7 @@ const checkArea = (
           'Make the entrances about 14 cm² for each colony',
           colonies
             .filter((openings) => distanceOutside(AREA, sumArea(openings)) > 0)
-            .flatMap((openings) => openings.flatMap((o) => resize(design, o, openings.length))),
+            .flatMap((openings) => openings.flatMap((o) => resize(context, o, openings.length))),
         ),
     }),
   ]
@@ -98,21 +100,42 @@ const checkArea = (
 const sumArea = (openings: readonly Opening[]): number =>
   openings.reduce((sum, { area }) => sum + area, 0)
 
-/** An equal share of the wanted area for one entrance, by its width. */
+/** An equal share of the wanted area for one entrance, by its width; moved if the corner is in the way. */
 const resize = (
-  { openings }: Context['design'],
-  { index }: Opening,
+  { design, hive }: Context,
+  { index, colony }: Opening,
   shares: number,
 ): readonly FieldChange[] => {
-  const entrance = openings.entrances[index]
+  const entrance = design.openings.entrances[index]
   if (entrance === undefined) return []
-  const { form, heightMm } = entrance
+  const { form, heightMm, wall, centreMm, winterWidthMm } = entrance
   const aim = AIM_MM2 / shares
   const holes = Math.max(1, Math.round(aim / ((Math.PI * heightMm ** 2) / 4)))
   const width = form === 'slot' ? Math.round(aim / heightMm) : holes * (heightMm + WEB_MM) - WEB_MM
+  const [from, to] = wallStretch(hive, wall, colony)
+  const edge = width / 2 + EDGE_MM
+  const centre = within(centreMm, from + edge, to - edge)
   const path = `openings.entrances.${index}`
   return [
     { field: `${path}.widthMm`, value: width },
-    ...(entrance.winterWidthMm > width ? [{ field: `${path}.winterWidthMm`, value: width }] : []),
+    ...(centreMm === centre ? [] : [{ field: `${path}.centreMm`, value: centre }]),
+    ...(winterWidthMm > width ? [{ field: `${path}.winterWidthMm`, value: width }] : []),
   ]
+}
+
+/** The colony's stretch of a wall, from the corner that openings are measured from, mm. */
+const wallStretch = (
+  { row, dimensions }: Context['hive'],
+  wall: Opening['wall'],
+  colony: number,
+): readonly [number, number] => {
+  if (wall === 'left' || wall === 'right') return [0, dimensions.cavityWidth]
+  const room = colonyRooms({ row }).find((candidate) => candidate.colony === colony)
+  return room === undefined ? [0, dimensions.cavityLength] : [room.x0, room.x1]
+}
+
+/** The value itself if it lies between the bounds, else the next whole millimetre inside. */
+const within = (value: number, low: number, high: number): number => {
+  if (value < low) return Math.ceil(low)
+  return value > high ? Math.floor(high) : value
 }

@@ -1,3 +1,4 @@
+import { applyChanges } from '../../design/setField.ts'
 import { checkBeeSpace } from './beeSpace.ts'
 import { checkBeeTightGaps } from './beeTightGaps.ts'
 import { checkBoards } from './boards.ts'
@@ -12,6 +13,7 @@ import { checkFrameRest } from './frameRest.ts'
 import { checkFrameSpacing } from './frameSpacing.ts'
 import { checkHeaviestLift } from './heaviestLift.ts'
 import { checkInsulation } from './insulation.ts'
+import { isBuildable } from './isBuildable.ts'
 import { checkLastComb } from './lastComb.ts'
 import { checkLidPull } from './lidPull.ts'
 import { checkLiftedFrame } from './liftedFrame.ts'
@@ -59,6 +61,13 @@ const CHECKERS: readonly ((context: CheckContext) => readonly Check[])[] = [
   checkBoards,
 ]
 
-/** All checks of a hive, those that do not apply left out. Ids are unique. */
+/**
+ * All checks of a hive, those that do not apply left out. Ids are unique. A fix that the hive would
+ * refuse is not offered.
+ */
 export const runChecks = (context: CheckContext): readonly Check[] =>
-  CHECKERS.flatMap((checker) => checker(context))
+  CHECKERS.flatMap((checker) => checker(context)).map(({ fix, ...check }) => ({
+    ...check,
+    fix:
+      fix !== undefined && isBuildable(applyChanges(context.design, fix.changes)) ? fix : undefined,
+  }))

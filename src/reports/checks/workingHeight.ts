@@ -2,11 +2,13 @@ import type { Design } from '../../design/schema.ts'
 import type { Hive } from '../../hive/hive.ts'
 import { assess } from './assess.ts'
 import type { Check } from './check.ts'
-import { mmText, proposeFix } from './proposeFix.ts'
+import { mmText, proposeFix, stepUp } from './proposeFix.ts'
 
 /** Best place of the hands for heavy work: this far below the elbow, mm. */
 const LEAST_BELOW = 100
 const MOST_BELOW = 250
+/** The hive refuses shorter legs, mm. */
+const LEAST_LEG = 200
 const STEP = 5
 
 /** Height of the rim over the ground against the keeper's elbow (rule S22). */
@@ -17,7 +19,7 @@ export const checkWorkingHeight = ({
   readonly design: Pick<Design, 'stand' | 'keeper'>
   readonly hive: Pick<Hive, 'dimensions'>
 }): readonly Check[] => {
-  const { wallTop, groundHeight, frameTop } = hive.dimensions
+  const { wallTop, groundHeight, frameTop, bearerHeight } = hive.dimensions
   const { elbowHeightMm } = design.keeper
   return [
     assess({
@@ -29,9 +31,14 @@ export const checkWorkingHeight = ({
       why: 'Lifting is easiest 10 to 25 cm below the elbow; lower you stoop, higher you strain.',
       source: 'Pheasant and Haslegrave, Bodyspace, 2006 (msdprevention.com)',
       fix: () => {
-        const rim = elbowHeightMm - (LEAST_BELOW + MOST_BELOW) / 2
+        const best = elbowHeightMm - (LEAST_BELOW + MOST_BELOW) / 2
         // The document holds the height of the top bars, a little below the rim.
-        const height = Math.round((rim - wallTop + frameTop) / STEP) * STEP
+        const belowRim = wallTop - frameTop
+        const height = Math.max(
+          Math.round((best - belowRim) / STEP) * STEP,
+          stepUp(frameTop + bearerHeight + LEAST_LEG, STEP),
+        )
+        if (height + belowRim > elbowHeightMm - LEAST_BELOW) return undefined
         return proposeFix(`Raise or lower the top bars to ${mmText(height)}`, [
           ...(design.stand.form === 'none' ? [{ field: 'stand.form', value: 'legs' }] : []),
           { field: 'stand.workingHeightMm', value: height },

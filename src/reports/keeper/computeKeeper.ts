@@ -5,7 +5,7 @@ import { floorDropLimitDeg } from './floorDrop.ts'
 import { weighFullFrame } from './fullFrame.ts'
 import { hingedPullN } from './hingedPull.ts'
 import type { KeeperReport, Lift } from './keeperReport.ts'
-import { findLifts } from './lifts.ts'
+import { byMass, findCarriedLifts, findHingedLifts } from './lifts.ts'
 
 export type { KeeperReport, Lift } from './keeperReport.ts'
 
@@ -19,20 +19,19 @@ export const computeKeeper = (
   const full = weighFullFrame(frame, hive.parts)
   const hingeOf = (motion: 'lid' | 'floor') => hive.hinges.find((hinge) => hinge.motion === motion)
   const lidForceN = hingedPullN(hive.parts, hingeOf('lid'))
-  const heaviestLift: Lift = {
+  const fullFrame: Lift = {
     name: frame.form === 'split' ? 'Whole split frame, full of honey' : 'Frame full of honey',
     massKg: full.totalKg,
   }
-  const lifts = findLifts(hive.parts, {
-    frameName: heaviestLift.name,
-    fullFrameKg: full.totalKg,
-    lidPullN: lidForceN,
-    floorPullN: hingedPullN(hive.parts, hingeOf('floor')),
+  const carried = findCarriedLifts(hive.parts, fullFrame)
+  const hinged = findHingedLifts({
+    lidN: lidForceN,
+    floorN: hingedPullN(hive.parts, hingeOf('floor')),
   })
   const frames = hive.row.filter(({ kind }) => kind === 'frame').length
   return {
-    lifts,
-    heaviestLift: lifts[0] ?? heaviestLift,
+    lifts: [...carried, ...hinged].sort(byMass),
+    heaviestLift: carried[0] ?? fullFrame,
     honeyPerFrameKg: full.honeyKg,
     combAreaPerFrameDm2: full.combDm2,
     lidForceN,

@@ -8,6 +8,7 @@ export interface Lift {
 export interface KeeperReport {
   /** Everything that is lifted in a season, heaviest first. */
   readonly lifts: readonly Lift[]
+  /** The heaviest that is carried free of a hinge. */
   readonly heaviestLift: Lift
   /** Honey in one whole frame when every cell is capped. */
   readonly honeyPerFrameKg: number

@@ -5,32 +5,34 @@ import { GRAVITY } from './hingedPull.ts'
 import type { Lift } from './keeperReport.ts'
 
 /**
- * What is lifted in a season, heaviest first: a full frame, the heaviest cover board and follower, the
- * divider, and what lid and floor weigh in the hand that opens or closes them.
+ * What is carried by hand alone in a season: a full frame, the heaviest cover board and follower, the
+ * divider. Heaviest first.
  */
-export const findLifts = (
-  parts: Hive['parts'],
-  known: {
-    readonly frameName: string
-    readonly fullFrameKg: number
-    readonly lidPullN: number
-    readonly floorPullN: number
-  },
-): readonly Lift[] => {
-  const lifts: Lift[] = [{ name: known.frameName, massKg: known.fullFrameKg }]
+export const findCarriedLifts = (parts: Hive['parts'], fullFrame: Lift): readonly Lift[] => {
   const covers = parts.filter((part) => part.motion === 'cover')
-  add(lifts, heaviest(covers.map((part) => ({ name: part.name, massKg: partMassKg(part) }))))
-  add(lifts, heaviest(weighFollowers(parts)))
-  const dividerKg = sumMass(parts.filter((p) => p.group === 'boards' && p.motion === 'fixed'))
-  if (dividerKg > 0) lifts.push({ name: 'Divider', massKg: dividerKg })
-  if (known.lidPullN > 0) {
-    lifts.push({ name: 'Lid, at its handle (hinged)', massKg: known.lidPullN / GRAVITY })
-  }
-  if (known.floorPullN > 0) {
-    lifts.push({ name: 'Floor, at its free edge (hinged)', massKg: known.floorPullN / GRAVITY })
-  }
-  return lifts.sort((a, b) => b.massKg - a.massKg)
+  const cover = heaviest(covers.map((part) => ({ name: part.name, massKg: partMassKg(part) })))
+  const follower = heaviest(weighFollowers(parts))
+  const divider = parts.filter((p) => p.group === 'boards' && p.motion === 'fixed')
+  return [
+    fullFrame,
+    ...(cover ? [cover] : []),
+    ...(follower ? [follower] : []),
+    ...(divider.length > 0 ? [{ name: 'Divider', massKg: sumMass(divider) }] : []),
+  ].sort(byMass)
 }
+
+/** What the hand feels of the boards that a hinge carries: their pull as a mass. */
+export const findHingedLifts = (pull: {
+  readonly lidN: number
+  readonly floorN: number
+}): readonly Lift[] =>
+  [
+    { name: 'Lid, at its handle (hinged)', massKg: pull.lidN / GRAVITY },
+    { name: 'Floor, at its free edge (hinged)', massKg: pull.floorN / GRAVITY },
+  ].filter(({ massKg }) => massKg > 0)
+
+/** Heaviest first. */
+export const byMass = (a: Lift, b: Lift): number => b.massKg - a.massKg
 
 const weighFollowers = (parts: readonly Part[]): readonly Lift[] => {
   const kgByIndex = new Map<number, number>()
@@ -47,7 +49,3 @@ const sumMass = (parts: readonly Part[]): number =>
 
 const heaviest = (lifts: readonly Lift[]): Lift | undefined =>
   lifts.reduce<Lift | undefined>((a, b) => (a && a.massKg >= b.massKg ? a : b), undefined)
-
-const add = (lifts: Lift[], lift: Lift | undefined): void => {
-  if (lift !== undefined) lifts.push(lift)
-}

@@ -31,16 +31,16 @@ export const cutListPages = (content: SheetContent): readonly SheetPage[] => {
 const cutTable = (rows: readonly CutListRow[], units: UnitPreferences): Block => ({
   kind: 'table',
   columns: [
-    { title: 'Part', share: 12, weight: 'semibold' },
-    { title: 'Pieces', share: 15, anchor: 'end', weight: 'semibold' },
-    { title: 'Name', share: 48 },
-    { title: 'Length', share: 19, anchor: 'end', weight: 'semibold' },
-    { title: 'Width', share: 18, anchor: 'end', weight: 'semibold' },
-    { title: 'Thick', share: 18, anchor: 'end', weight: 'semibold' },
-    { title: 'Grain', share: 22 },
-    { title: 'Material', share: 42 },
+    { title: 'Part', share: 11, weight: 'semibold' },
+    { title: 'Pieces', share: 14, anchor: 'end', weight: 'semibold' },
+    { title: 'Name', share: 44 },
+    { title: 'Length', share: 18, anchor: 'end', weight: 'semibold' },
+    { title: 'Width', share: 17, anchor: 'end', weight: 'semibold' },
+    { title: 'Thick', share: 15, anchor: 'end', weight: 'semibold' },
+    { title: 'Grain', share: 23 },
+    { title: 'Material', share: 38 },
     { title: 'Each', share: 18, anchor: 'end' },
-    { title: 'Work and stock', share: 45 },
+    { title: 'Work and stock', share: 64 },
   ],
   rows: rows.map((row) => {
     const show = (mm: number) => formatLength(mm, units.length)

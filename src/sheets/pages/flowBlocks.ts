@@ -14,7 +14,8 @@ const TEXT_WIDTH = 190
 
 /**
  * Sets blocks one under another over as many pages as they need. A heading stays with what follows it,
- * a table row is never parted, and a table's head stands again at the top of each page it runs over.
+ * a table row is never parted, a short table is kept whole, and a table's head stands again at the top of
+ * each page it runs over.
  * A strip taller than the page overhangs its foot; callers keep cells short enough that none is.
  */
 export const flowBlocks = (
@@ -28,7 +29,9 @@ export const flowBlocks = (
     .map((block) => layBlock(block, area, type))
     .forEach((laid, i, all) => {
       const { strips, head, after, keepsNext } = laid
-      const lead = leadHeight(laid) + (keepsNext ? leadHeight(all[i + 1]) : 0)
+      const lead = keepsNext
+        ? leadHeight(laid, area) + leadHeight(all[i + 1], area)
+        : leadHeight(laid, area)
       if (y > area.y0 && y + lead > area.y1) {
         pages.push([])
         y = area.y0
@@ -73,9 +76,17 @@ const layBlock = (block: Block, area: PaperBox, type: Typesetter): LaidBlock => 
   }
 }
 
-/** What must stand together at the start of a block: its head and its first strip. */
-const leadHeight = (laid: LaidBlock | undefined): number =>
-  (laid?.head?.heightMm ?? 0) + (laid?.strips[0]?.heightMm ?? 0)
+/** A table no taller than this share of the page is kept on one page. */
+const KEPT_SHARE = 0.5
+
+/** What must stand together at the start of a block: a short table, else the head and the first strip. */
+const leadHeight = (laid: LaidBlock | undefined, area: PaperBox): number => {
+  if (laid === undefined) return 0
+  const headHeight = laid.head?.heightMm ?? 0
+  const whole = headHeight + laid.strips.reduce((sum, s) => sum + s.heightMm, 0)
+  const isKept = laid.head !== undefined && whole <= KEPT_SHARE * (area.y1 - area.y0)
+  return isKept ? whole : headHeight + (laid.strips[0]?.heightMm ?? 0)
+}
 
 const headingStrips = (raw: string, area: PaperBox, type: Typesetter): readonly Strip[] => {
   const style = { sizeMm: HEADING_MM, weight: 'semibold' } as const

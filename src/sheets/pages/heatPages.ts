@@ -13,20 +13,16 @@ const FLOW_WORDS: Readonly<Record<HeatFlow, string>> = {
   down: 'downwards',
 }
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-]
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec']
+
+const PANEL_NAMES: Readonly<Record<PanelHeat['id'], string>> = {
+  'front-wall': 'Front wall',
+  'back-wall': 'Back wall',
+  'left-wall': 'Left end wall',
+  'right-wall': 'Right end wall',
+  lid: 'Lid',
+  floor: 'Floor',
+}
 
 /** R-values of every panel with their bounds, how they were found and what they leave out. */
 export const heatPages = (content: SheetContent): readonly SheetPage[] => {
@@ -59,7 +55,7 @@ const panelTable = ({ report, units }: SheetContent): Block => {
   const show = (m2KPerW: number) => formatResistance(m2KPerW, units.thermal)
   const { heat } = report
   const row = (p: PanelHeat) => [
-    p.name,
+    PANEL_NAMES[p.id],
     show(p.betweenRailsM2KPerW),
     show(p.withRailsM2KPerW),
     `${show(p.lowerBoundM2KPerW)} to ${show(p.upperBoundM2KPerW)}`,
@@ -113,6 +109,9 @@ const methodBlocks = (heat: HeatReport): readonly Block[] => {
   ]
 }
 
+/** All four walls have the same layers. */
+const LAYER_NAMES = { ...PANEL_NAMES, 'front-wall': 'Walls' }
+
 const layerTable = ({ report, units }: SheetContent): Block => ({
   kind: 'table',
   columns: [
@@ -125,7 +124,7 @@ const layerTable = ({ report, units }: SheetContent): Block => ({
     panel === undefined
       ? []
       : panel.layers.map((layer, i) => [
-          i === 0 ? panel.name : '',
+          i === 0 ? LAYER_NAMES[panel.id] : '',
           layer.name,
           formatLength(layer.thicknessMm, units.length, { withUnit: true }),
           formatResistance(layer.resistanceM2KPerW, units.thermal),
@@ -133,18 +132,22 @@ const layerTable = ({ report, units }: SheetContent): Block => ({
   ),
 })
 
-const monthTable = ({ report, units }: SheetContent): Block => ({
-  kind: 'table',
-  columns: [
-    { title: 'Month', share: 40, weight: 'semibold' },
-    { title: 'Outside', share: 40, anchor: 'end' },
-    { title: 'Heat lost', share: 40, anchor: 'end' },
-    { title: '', share: 130 },
-  ],
-  rows: report.heat.months.map((m) => [
-    MONTHS[m.month - 1] ?? String(m.month),
-    formatTemperature(m.outsideC, units.temperature),
-    `${formatNumber(m.lossW, 1)} W`,
-    '',
-  ]),
-})
+/** The year across the page: one column a month. */
+const monthTable = ({ report, units }: SheetContent): Block => {
+  const { months } = report.heat
+  return {
+    kind: 'table',
+    columns: [
+      { title: '', share: 26, weight: 'semibold' },
+      ...months.map((m) => ({
+        title: MONTHS[m.month - 1] ?? String(m.month),
+        share: 20,
+        anchor: 'end' as const,
+      })),
+    ],
+    rows: [
+      ['Outside', ...months.map((m) => formatTemperature(m.outsideC, units.temperature))],
+      ['Heat lost', ...months.map((m) => `${formatNumber(m.lossW, 1)} W`)],
+    ],
+  }
+}

@@ -16,11 +16,11 @@ export const pageFrame = (
   const { paper, design, units } = content
   const block = paper.titleBlock
   const [firstRow, secondRow] = [block.y0 + 10.5, block.y0 + 18]
-  const sheetX = block.x1 - 31
+  const sheetX = block.x1 - 34
   const middleX = block.x0 + (block.x1 - block.x0) * 0.5
   const cell = (x0: number, x1: number, y0: number, y1: number): PaperBox => ({ x0, x1, y0, y1 })
   const unit = units.length === 'mm' ? 'mm' : 'inches'
-  const third = [block.x0, block.x0 + 31, block.x0 + 71, block.x1 - 31] as const
+  const third = [block.x0, block.x0 + 42, block.x0 + 78, block.x1 - 28] as const
   return [
     ...boxLines(paper.frame, 'thick'),
     ...boxLines(block, 'thick'),

@@ -2,6 +2,7 @@ import type { DrawingItem } from '../drawing.ts'
 import { fitScale, SCALE_DENOMINATORS, type Size } from '../fitScale.ts'
 import { placeDrawing, type ViewDrawing } from '../view.ts'
 import { composeView, fixedRoomOf, modelSizeOf, type ViewSpec } from '../views/composeView.ts'
+import { lengthSection } from '../views/crossSection.ts'
 import { frontView } from '../views/frontView.ts'
 import { sideView } from '../views/sideView.ts'
 import { swingView } from '../views/swingView.ts'
@@ -13,8 +14,8 @@ import type { SheetContent, SheetPage } from './sheetPage.ts'
 
 /**
  * Front, side and top view at one true scale: on one page in their projected places where that loses no
- * scale, else front and side on one page and the top on the next; then the top with the lid off, and the
- * lid and floor swung open.
+ * scale, else front and side on one page and the top on the next; then lid and floor swung open, and the
+ * row of frames from above and in a section.
  */
 export const viewPages = (content: SheetContent): readonly SheetPage[] => {
   const { hive, units, paper } = content
@@ -22,12 +23,10 @@ export const viewPages = (content: SheetContent): readonly SheetPage[] => {
   const front = frontView(hive, units)
   const side = sideView(hive, units, paper.projection === 'first-angle' ? 'left' : 'right')
   const top = topView(hive, units)
-  const open = openTopView(hive, units)
-  const swing = swingView(hive, units)
   const bar = checkBar(paper)
   const together = fitTogether(front, side, top, area)
   const apart = Math.max(fitRow([front, side], area), fitRow([top], area))
-  const rest = [open, swing]
+  const rest = [swingView(hive, units), openTopView(hive, units), lengthSection(hive, units)]
   if (together <= apart) {
     const drawn = [front, side, top].map((s) => composeView(s, together))
     return [

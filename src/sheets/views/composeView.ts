@@ -38,6 +38,8 @@ export interface ViewSpec {
   readonly below: readonly LevelSpec[]
   readonly left: readonly UprightSpec[]
   readonly right: readonly UprightSpec[]
+  /** What is drawn under the lines once the scale is known: the faces of a section. */
+  readonly fill?: (view: View) => readonly DrawingItem[]
   /** Where moving things stand when open, as chain lines. */
   readonly ghosts?: readonly (readonly ModelPoint[])[]
   /** Model height of the ground, drawn as a line; none for views from above. */
@@ -80,6 +82,7 @@ export const composeView = (spec: ViewSpec, scaleDenominator: number): ViewDrawi
     view,
     scaleDenominator,
     items: [
+      ...(spec.fill?.(view) ?? []),
       textItem({ x: leftRoom, y: HEADING_SIZE_MM }, `${spec.title}  1:${scaleDenominator}`, {
         sizeMm: HEADING_SIZE_MM,
         weight: 'semibold',

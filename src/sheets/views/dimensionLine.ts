@@ -40,7 +40,17 @@ export interface UprightDimension extends DimensionSpec {
   readonly outlineX: number
 }
 
-const textOf = ({ value, note }: DimensionSpec): string => (note ? `${value} ${note}` : value)
+interface DimensionText {
+  readonly text: string
+  readonly fits: boolean
+}
+
+/** Value and words if both fit along the line, else the value alone, beside the line if need be. */
+const textOf = ({ value, note }: DimensionSpec, room: number): DimensionText => {
+  const fits = (text: string) => estimateTextWidthMm(text, LABEL_SIZE_MM) <= room
+  const whole = note === undefined ? value : `${value} ${note}`
+  return fits(whole) ? { text: whole, fits: true } : { text: value, fits: fits(value) }
+}
 
 /** An oblique tick where a dimension line ends, as builders draw it; it can't be taken for an edge. */
 const tick = (at: PaperPoint): DrawingItem =>
@@ -59,8 +69,7 @@ const reach = (from: number, to: number): readonly [number, number] => {
 /** A dimension along the paper: extension lines, line, ticks, and the text above the line. */
 export const levelDimension = (d: LevelDimension): readonly DrawingItem[] => {
   const [start, end] = reach(d.outlineY, d.y)
-  const text = textOf(d)
-  const fits = estimateTextWidthMm(text, LABEL_SIZE_MM) <= Math.abs(d.x1 - d.x0)
+  const { text, fits } = textOf(d, Math.abs(d.x1 - d.x0))
   const right = Math.max(d.x0, d.x1)
   return [
     ...[d.x0, d.x1].map((x) => solidLine('thin', { x, y: start }, { x, y: end })),
@@ -80,8 +89,7 @@ export const levelDimension = (d: LevelDimension): readonly DrawingItem[] => {
 /** A dimension up the paper; the text reads from the right. */
 export const uprightDimension = (d: UprightDimension): readonly DrawingItem[] => {
   const [start, end] = reach(d.outlineX, d.x)
-  const text = textOf(d)
-  const fits = estimateTextWidthMm(text, LABEL_SIZE_MM) <= Math.abs(d.y1 - d.y0)
+  const { text, fits } = textOf(d, Math.abs(d.y1 - d.y0))
   const top = Math.min(d.y0, d.y1)
   return [
     ...[d.y0, d.y1].map((y) => solidLine('thin', { x: start, y }, { x: end, y })),

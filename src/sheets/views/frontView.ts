@@ -25,6 +25,7 @@ export const frontView = (hive: Hive, units: UnitPreferences): ViewSpec => {
     v0: d.groundHeight,
     v1: top,
   })
+  const wholeHeight = formatLength(d.roofTop - d.groundHeight, units.length, { decimals: 0 })
   return {
     title: 'Front view',
     outline,
@@ -37,7 +38,8 @@ export const frontView = (hive: Hive, units: UnitPreferences): ViewSpec => {
     left: [
       height('workingHeight', d.frameTop, 'to the top bars'),
       height('wallTopHeight', d.wallTop, 'to the wall top'),
-      height('roofTopHeight', d.roofTop, 'in all'),
+      // No one measures a roof to a tenth of a millimetre.
+      { ...height('roofTopHeight', d.roofTop, 'in all'), value: wholeHeight },
     ],
     right: [],
   }

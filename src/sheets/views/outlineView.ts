@@ -18,7 +18,7 @@ export const outlineOf = (parts: readonly Part[], projection: Projection): Outli
   const shapes = parts.flatMap((p) => p.solids.map((s) => shapeOf(p.id, s, projection)))
   if (shapes.length === 0) return { lines: [], bounds: { u0: 0, u1: 0, v0: 0, v1: 0 } }
   return {
-    lines: visibleLines(shapes, projection),
+    lines: visibleLines(shapes, projection).lines,
     bounds: {
       u0: Math.min(...shapes.map((s) => s.bounds.u0)),
       u1: Math.max(...shapes.map((s) => s.bounds.u1)),
@@ -28,11 +28,11 @@ export const outlineOf = (parts: readonly Part[], projection: Projection): Outli
   }
 }
 
-/** An outline on the paper: silhouettes thick, other edges medium. */
+/** An outline on the paper: silhouettes thick, other edges medium, or thin where they lie close together. */
 export const outlineItems = (outline: Outline, view: View): readonly LineItem[] =>
   outline.lines.map((line) =>
     solidLine(
-      line.kind === 'silhouette' ? 'thick' : 'medium',
+      line.kind === 'silhouette' ? 'thick' : view.scale < 0.08 ? 'thin' : 'medium',
       toPaper(view, line.a),
       toPaper(view, line.b),
       line.partId,

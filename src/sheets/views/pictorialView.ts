@@ -14,8 +14,8 @@ import { visibleLines } from './visibleLines.ts'
 const SEEN = fromCorner(-32, 24)
 
 /**
- * The hive drawn from its left front corner with lid and covers lifted off and the floor let down, as
- * large as the area allows and to no stated scale: for the first sheet when there is no picture.
+ * The hive drawn from its left front corner with lid and covers lifted off, as large as the area allows
+ * and to no stated scale: for the first sheet when there is no picture.
  */
 export const pictorialView = (hive: Hive, area: Size): Drawing => {
   const shapes = hive.parts
@@ -38,9 +38,7 @@ export const pictorialView = (hive: Hive, area: Size): Drawing => {
       y: area.heightMm / 2 + ((v0 + v1) / 2) * scale,
     },
   }
-  const lines = visibleLines(shapes, SEEN)
-  const shownIds = new Set(lines.map((l) => l.partId))
-  const shown = shapes.filter((s) => shownIds.has(s.partId))
+  const { lines, shown } = visibleLines(shapes, SEEN)
   return {
     ...area,
     items: [
@@ -53,17 +51,10 @@ export const pictorialView = (hive: Hive, area: Size): Drawing => {
   }
 }
 
-/** How far a part stands above or below its place, mm. */
+/** How far a part stands above its place, mm. */
 const liftOf = (part: Part, { dimensions: d }: Hive): Vec3 => {
-  const step = 0.45 * d.cavityHeight
-  const y =
-    part.motion === 'lid'
-      ? 2 * step
-      : part.motion === 'cover'
-        ? step
-        : part.motion === 'floor'
-          ? -step / 2
-          : 0
+  const share = part.motion === 'lid' ? 0.75 : part.motion === 'cover' ? 0.3 : 0
+  const y = share * d.cavityHeight
   return { x: 0, y, z: 0 }
 }
 

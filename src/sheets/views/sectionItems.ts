@@ -9,7 +9,10 @@ export const sectionItems = (cuts: readonly CutPart[], view: View): readonly Dra
   const turned = turnNeighbours(cuts)
   const fills = cuts.flatMap((cut) =>
     cut.faces.map((face): DrawingItem => {
-      const look = hatchOf(cut.part.material, cut.bounds, turned.has(cut.part.id))
+      const look = hatchOf(cut.part.material, cut.bounds, {
+        isTurned: turned.has(cut.part.id),
+        isNarrow: narrowest(cut.bounds) * view.scale < 2,
+      })
       const points = face.map((p) => toPaper(view, p))
       return { kind: 'polygon', points, stroke: undefined, ...look, tag: cut.part.id }
     }),
@@ -23,9 +26,11 @@ export const sectionItems = (cuts: readonly CutPart[], view: View): readonly Dra
   return [...fills, ...lines]
 }
 
+const narrowest = (b: Bounds2): number => Math.min(b.u1 - b.u0, b.v1 - b.v0)
+
 /** Cut edges are thick, but never so thick that a thin sheet becomes one blot. */
 const weightFor = (bounds: Bounds2, scale: number): LineWeight => {
-  const least = Math.min(bounds.u1 - bounds.u0, bounds.v1 - bounds.v0) * scale
+  const least = narrowest(bounds) * scale
   return least >= 4 ? 'thick' : least >= 1 ? 'medium' : 'thin'
 }
 

@@ -15,35 +15,46 @@ import { compareDepth, type Shape, type ShownFace } from './shape.ts'
 /** Lines nearer than this fall together, model mm; far below what a saw or a pen can show. */
 const SLACK = 0.02
 
+/** What of a view can be seen: its lines, and the shapes that show any line of their own. */
+export interface SeenShapes {
+  readonly lines: readonly VisibleLine[]
+  readonly shown: readonly Shape[]
+}
+
 /**
  * The lines of a view with the hidden ones left out: exact, by cutting each edge at the outlines of the
  * solids before it. Where solids of one part lie flush there is no line. O(n²) in the solids, with most
  * pairs dropped by their bounds.
  */
-export const visibleLines = (
+export const visibleLines = (shapes: readonly Shape[], { toViewer }: Projection): SeenShapes => {
+  const seen = shapes
+    .filter((s) => !isCovered(s, shapes, toViewer))
+    .map((shape) => ({ shape, lines: linesOf(shape, shapes, toViewer) }))
+    .filter(({ lines }) => lines.length > 0)
+  return { lines: mergeLines(seen.flatMap((s) => s.lines)), shown: seen.map((s) => s.shape) }
+}
+
+const linesOf = (
+  shape: Shape,
   shapes: readonly Shape[],
-  { toViewer }: Projection,
+  toViewer: Vec3,
 ): readonly VisibleLine[] => {
-  const shown = shapes.filter((s) => !isCovered(s, shapes, toViewer))
-  const lines = shown.flatMap((shape) => {
-    const near = shapes.filter((s) => s !== shape && boundsMeet(s.bounds, shape.bounds))
-    const before = near.filter((s) => compareDepth(s, shape, toViewer) > 0)
-    const flush = near.filter((s) => s.partId === shape.partId).flatMap((s) => s.faces)
-    return shape.faces.flatMap((face) =>
-      edgesOf(face.points).flatMap(([a, b]) => {
-        const taken = [
-          ...before.map((s) => stretchInside(a, b, s.hull, SLACK)),
-          ...flushStretches(a, b, face, flush),
-        ].filter((t) => t !== undefined)
-        return withoutStretches(taken).flatMap((left) =>
-          splitBySilhouette(along(a, b, left.from), along(a, b, left.to), [shape, ...near]).map(
-            (line) => ({ ...line, partId: shape.partId }),
-          ),
-        )
-      }),
-    )
-  })
-  return mergeLines(lines)
+  const near = shapes.filter((s) => s !== shape && boundsMeet(s.bounds, shape.bounds))
+  const before = near.filter((s) => compareDepth(s, shape, toViewer) > 0)
+  const flush = near.filter((s) => s.partId === shape.partId).flatMap((s) => s.faces)
+  return shape.faces.flatMap((face) =>
+    edgesOf(face.points).flatMap(([a, b]) => {
+      const taken = [
+        ...before.map((s) => stretchInside(a, b, s.hull, SLACK)),
+        ...flushStretches(a, b, face, flush),
+      ].filter((t) => t !== undefined)
+      return withoutStretches(taken).flatMap((left) =>
+        splitBySilhouette(along(a, b, left.from), along(a, b, left.to), [shape, ...near]).map(
+          (line) => ({ ...line, partId: shape.partId }),
+        ),
+      )
+    }),
+  )
 }
 
 const edgesOf = (points: readonly ModelPoint[]): readonly (readonly [ModelPoint, ModelPoint])[] =>
