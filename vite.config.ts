@@ -15,5 +15,7 @@ export default defineConfig({
     include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
     benchmark: { include: ['test/bench/**/*.bench.ts'] },
     environment: 'node',
+    // Property tests run thousands of cases, and a busy machine must not fail them.
+    testTimeout: 60_000,
   },
 })

@@ -13,8 +13,10 @@ import { STEP } from './steps.ts'
 
 export type Side = 'back' | 'front'
 
-/** Stretches of a wall along x that landing boards or mesh take up. */
-export type Taken = Readonly<Record<Side, readonly (readonly [number, number])[]>>
+type Stretch = readonly [number, number]
+
+/** Stretches of a wall along x where something stands in the way of hardware that reaches up so far. */
+export type TakenBelow = (side: Side, height: number) => readonly Stretch[]
 
 /** Air left between hardware and what is beside it, mm. */
 const BESIDE = 5
@@ -23,7 +25,7 @@ const BESIDE = 5
 const freePlace = (
   x: number,
   width: number,
-  taken: readonly (readonly [number, number])[],
+  taken: readonly Stretch[],
   length: number,
 ): number | undefined => {
   const half = width / 2 + BESIDE
@@ -39,7 +41,7 @@ const freePlace = (
 const clearPlaces = (
   wanted: readonly number[],
   width: number,
-  taken: readonly (readonly [number, number])[],
+  taken: readonly Stretch[],
   length: number,
 ): readonly number[] => {
   const places: number[] = []
@@ -55,6 +57,7 @@ const clearPlaces = (
 const HINGE = { width: 75, leaf: 30, thickness: 2 }
 const HINGE_EVERY = 450
 const LATCH_WIDTH = 40
+const LATCH_HEIGHT = 10
 /** How far the floor's hinges reach up the wall, mm. */
 export const FLOOR_FITTING_HEIGHT = HINGE.leaf
 const HANDLE = { length: 120, height: 30, depth: 32 }
@@ -154,7 +157,7 @@ export const buildHardware = (
   design: Design,
   d: HiveDimensions,
   walls: readonly Part[],
-  taken: Taken,
+  taken: TakenBelow,
 ): readonly Part[] => {
   const { lid, floor } = design
   const wall = d.outerWidth / 2
@@ -188,7 +191,7 @@ export const buildHardware = (
   const floorHinges = clearPlaces(
     hingePlaces(d.cavityLength),
     floorHinge,
-    taken[floor.hingeSide],
+    taken(floor.hingeSide, FLOOR_FITTING_HEIGHT),
     d.cavityLength,
   ).map((x, i) =>
     metal(
@@ -201,16 +204,20 @@ export const buildHardware = (
     ),
   )
   const latches = hingePlaces(d.cavityLength).filter((_, i, all) => i === 0 || i === all.length - 1)
-  const latchParts = clearPlaces(latches, LATCH_WIDTH, taken[opposite], d.cavityLength).map(
-    (x, i) =>
-      metal(
-        `floor-latch-${i + 1}`,
-        'Floor latch',
-        'fixed',
-        box(leaf(x, LATCH_WIDTH), [-floorLeaf, 10], slab(opposite, wall, HINGE.thickness)),
-        [`${opposite}-wall/${firstBoard(walls, opposite)}`, 'floor/lining'],
-        opposite,
-      ),
+  const latchParts = clearPlaces(
+    latches,
+    LATCH_WIDTH,
+    taken(opposite, LATCH_HEIGHT),
+    d.cavityLength,
+  ).map((x, i) =>
+    metal(
+      `floor-latch-${i + 1}`,
+      'Floor latch',
+      'fixed',
+      box(leaf(x, LATCH_WIDTH), [-floorLeaf, LATCH_HEIGHT], slab(opposite, wall, HINGE.thickness)),
+      [`${opposite}-wall/${firstBoard(walls, opposite)}`, 'floor/lining'],
+      opposite,
+    ),
   )
   const middle = d.cavityLength / 2
   const handleY = (d.wallTop - lid.rimDropMm + rimTop) / 2

@@ -10,11 +10,19 @@ import { STEP } from './steps.ts'
 
 const LANDING_THICKNESS = 12
 /** A landing board is wider than its entrance by this on each side, mm. */
-export const LANDING_BESIDE = 30
+const LANDING_BESIDE = 30
 /** Fall of the landing board, so that rain runs off it. */
 const LANDING_FALL = 0.1
 const MESH_THICKNESS = 1
 const REDUCER_DEPTH = 20
+
+/** The face of the wall that an opening takes up with its mesh or landing board. */
+export const fittingsRoundOpening = (design: Design, { opening, outline }: PlacedOpening): Rect => {
+  if (opening.kind === 'vent') return growRect(outline, MESH_LAP, MESH_LAP)
+  if (!design.openings.landingBoards) return outline
+  const lowest = LANDING_THICKNESS + design.openings.landingDepthMm * LANDING_FALL
+  return { ...growRect(outline, LANDING_BESIDE, 0), v0: outline.v0 - lowest }
+}
 
 /** A sloping board under an entrance, its upper inner edge level with the entrance's lower edge. */
 const landingSolid = (

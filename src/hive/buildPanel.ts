@@ -100,6 +100,19 @@ const widestBehind = (
 /** Timber behind a board that screws can hold in; with less, it is fixed to the ring above, mm². */
 const LEAST_GRIP = 1000
 
+/** One piece of a panel: a rectangle of its plane, from one depth behind the inner face to another. */
+interface PieceSpec {
+  readonly key: string
+  readonly name: string
+  readonly material: string
+  readonly grain: Axis | 'none'
+  readonly place: Rect
+  readonly depth: readonly [number, number]
+  readonly layer: number
+  readonly step: number
+  readonly fixedTo: readonly string[]
+}
+
 /** Builds one framed, insulated panel: lining, rails and studs with insulation between, cladding. */
 export const buildPanel = (spec: PanelSpec): BuiltPanel => {
   const { plane, design, words, steps } = spec
@@ -115,87 +128,74 @@ export const buildPanel = (spec: PanelSpec): BuiltPanel => {
   const n2 = n1 + design.coreMm
   const n3 = n2 + design.claddingMm
   const id = (piece: string) => `${plane.id}/${piece}`
-  const piece = (
-    key: string,
-    name: string,
-    material: string,
-    grain: Axis | 'none',
-    place: Rect,
-    depth: readonly [number, number],
-    layer: number,
-    step: number,
-    fixedTo: readonly string[],
-  ): Part =>
+  const piece = (p: PieceSpec): Part =>
     makePart({
-      id: id(key),
-      name,
+      id: id(p.key),
+      name: p.name,
       group: spec.group,
       motion: spec.motion,
-      material,
-      grain,
-      solids: subtractRects(place, holes).map((r) => boxSolid(boxOn(plane, r, depth[0], depth[1]))),
-      operations: openingOperations(spec.openings, place),
-      fixedTo,
-      explode: { direction: plane.outward, layer },
-      step,
+      material: p.material,
+      grain: p.grain,
+      solids: subtractRects(p.place, holes).map((r) => boxSolid(boxOn(plane, r, ...p.depth))),
+      operations: openingOperations(spec.openings, p.place),
+      fixedTo: p.fixedTo,
+      explode: { direction: plane.outward, layer: p.layer },
+      step: p.step,
     })
   const timbers = core.timbers.map((t) =>
-    piece(
-      t.id,
-      timberName(words, t),
-      design.railMaterial,
-      grainOf(plane, t.place),
-      t.place,
-      [n1, n2],
-      1,
-      steps.rails,
-      [id('lining')],
-    ),
+    piece({
+      key: t.id,
+      name: timberName(words, t),
+      material: design.railMaterial,
+      grain: grainOf(plane, t.place),
+      place: t.place,
+      depth: [n1, n2],
+      layer: 1,
+      step: steps.rails,
+      fixedTo: [id('lining')],
+    }),
   )
-  const foam = core.pockets.map((pocket, i) => {
-    const inset = -design.foamClearanceMm / 2
-    return piece(
-      `insulation-${i + 1}`,
-      `${words} insulation`,
-      design.insulation,
-      'none',
-      growRect(pocket, inset, inset),
-      [n1, n2],
-      2,
-      steps.insulation,
-      [id('lining')],
-    )
-  })
-  const claddingName = (i: number) =>
-    spec.cladding.length === 1 ? 'cladding' : `cladding-${i + 1}`
+  const inset = -design.foamClearanceMm / 2
+  const foam = core.pockets.map((pocket, i) =>
+    piece({
+      key: `insulation-${i + 1}`,
+      name: `${words} insulation`,
+      material: design.insulation,
+      grain: 'none',
+      place: growRect(pocket, inset, inset),
+      depth: [n1, n2],
+      layer: 2,
+      step: steps.insulation,
+      fixedTo: [id('lining')],
+    }),
+  )
   const cladding = spec.cladding.map((r, i) => {
     const behind = widestBehind(core.timbers, r, spec.core)
-    const fixedTo = behind ? id(behind.id) : spec.claddingFixedTo
-    return piece(
-      claddingName(i),
-      spec.names.cladding,
-      design.claddingMaterial,
-      plane.uAxis,
-      r,
-      [n2, n3],
-      3,
-      steps.cladding,
-      [fixedTo],
-    )
+    return piece({
+      key: spec.cladding.length === 1 ? 'cladding' : `cladding-${i + 1}`,
+      name: spec.names.cladding,
+      material: design.claddingMaterial,
+      grain: plane.uAxis,
+      place: r,
+      depth: [n2, n3],
+      layer: 3,
+      step: steps.cladding,
+      fixedTo: [behind ? id(behind.id) : spec.claddingFixedTo],
+    })
   })
   return {
     parts: [
-      piece(
-        'lining',
-        spec.names.lining,
-        design.liningMaterial,
-        plane.uAxis,
-        spec.lining,
-        [0, n1],
-        0,
-        steps.lining,
-        spec.liningFixedTo,
-      ),
+      piece({
+        key: 'lining',
+        name: spec.names.lining,
+        material: design.liningMaterial,
+        grain: plane.uAxis,
+        place: spec.lining,
+        depth: [0, n1],
+        layer: 0,
+        step: steps.lining,
+        fixedTo: spec.liningFixedTo,
+      }),
       ...timbers,
       ...foam,
       ...cladding,

@@ -4,7 +4,7 @@ import { rimPlan } from './buildLid.ts'
 import type { HiveDimensions } from './dimensions.ts'
 import { LOOSE_CLEARANCE } from './measure.ts'
 import { HINGE_RAIL_HEIGHT } from './placeOpenings.ts'
-import { atMost, mm, type Refuser } from './refuse.ts'
+import { atMost, mm, type Refuser, ROUNDING } from './refuse.ts'
 
 /** Air between the hinge rail and the floor's hinges below it, mm. */
 const BELOW_RAIL = 5
@@ -13,7 +13,7 @@ const BELOW_RAIL = 5
 export const checkLid = (design: Design, d: HiveDimensions, refuser: Refuser): void => {
   const { lid } = design
   const turning = atMost(deepestTurningLap(design, d))
-  refuser.when(lid.rimDropMm > turning, {
+  refuser.when(lid.rimDropMm > turning + ROUNDING, {
     field: 'lid.rimDropMm',
     message: `A rim that hangs down ${mm(lid.rimDropMm)} would jam on the wall's edge when the lid is opened. Let it hang down ${mm(turning)} at most, or leave more clearance.`,
     suggestion: turning,
@@ -21,7 +21,7 @@ export const checkLid = (design: Design, d: HiveDimensions, refuser: Refuser): v
   const fitting = atMost(
     d.wallTop - LOOSE_CLEARANCE - HINGE_RAIL_HEIGHT - BELOW_RAIL - FLOOR_FITTING_HEIGHT,
   )
-  refuser.when(lid.rimDropMm > fitting, {
+  refuser.when(lid.rimDropMm > fitting + ROUNDING, {
     field: 'lid.rimDropMm',
     message: `The wall is ${mm(d.wallTop)} high, too low for a rim that hangs down ${mm(lid.rimDropMm)} with the hinge rail under it. Let it hang down ${mm(fitting)} at most.`,
     suggestion: fitting,

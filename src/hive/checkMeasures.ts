@@ -7,7 +7,7 @@ import { checkPanels } from './checkPanels.ts'
 import { checkStand } from './checkStand.ts'
 import type { HiveDimensions } from './dimensions.ts'
 import { hasCovers, TRAY_THICKNESS } from './measure.ts'
-import { atLeast, atMost, mm, type Refuser } from './refuse.ts'
+import { atLeast, atMost, mm, type Refuser, ROUNDING } from './refuse.ts'
 
 /** No strip of timber is made narrower than this, mm: it would split at the first screw. */
 const LEAST_STRIP = 12
@@ -32,7 +32,7 @@ const checkFrame = ({ frame, cavity }: Design, refuser: Refuser): void => {
     'sideBarWidthMm',
     'bottomBarWidthMm',
   ] as const) {
-    refuser.when(frame[key] > frame.spacingMm, {
+    refuser.when(frame[key] > frame.spacingMm + ROUNDING, {
       field: `frame.${key}`,
       message: `At ${mm(frame[key])} this bar is wider than the frame spacing (${mm(frame.spacingMm)}), so frames would not fit side by side.`,
       suggestion: atMost(frame.spacingMm),
@@ -44,7 +44,7 @@ const checkFrame = ({ frame, cavity }: Design, refuser: Refuser): void => {
     suggestion: frame.shoulderWidthMm,
   })
   const bars = frame.topBarThicknessMm + frame.bottomBarThicknessMm
-  refuser.when(frame.depthMm < bars + 40, {
+  refuser.when(frame.depthMm < bars + 40 - ROUNDING, {
     field: 'frame.depthMm',
     message: `The bars take ${mm(bars)} of a frame ${mm(frame.depthMm)} deep, which leaves no comb. Make the frame deeper.`,
     suggestion: atLeast(bars + 40),
@@ -56,7 +56,7 @@ const checkFrame = ({ frame, cavity }: Design, refuser: Refuser): void => {
     message: `Top bars that touch must be as wide as the spacing, and no top bar is wider than ${mm(widest)}. Make the spacing smaller or lay cover boards.`,
     suggestion: widest,
   })
-  const isOpen = frame.spacingMm - frame.topBarWidthMm > BEE_TIGHT
+  const isOpen = frame.spacingMm - frame.topBarWidthMm > BEE_TIGHT + ROUNDING
   refuser.when(isTouching && frame.spacingMm <= widest + BEE_TIGHT && isOpen, {
     field: 'frame.topBarWidthMm',
     message: `Top bars that touch must be as wide as the spacing (${mm(frame.spacingMm)}); at ${mm(frame.topBarWidthMm)} bees come up between them. Widen the top bar or lay cover boards.`,
@@ -66,7 +66,7 @@ const checkFrame = ({ frame, cavity }: Design, refuser: Refuser): void => {
 
 const checkRest = (design: Design, d: HiveDimensions, refuser: Refuser): void => {
   const { frame, cavity, walls } = design
-  refuser.when(d.lugBearing < LEAST_BEARING, {
+  refuser.when(d.lugBearing < LEAST_BEARING - ROUNDING, {
     field: 'frame.topBarLengthMm',
     message: `The cavity is ${mm(d.cavityWidth)} wide, so a top bar of ${mm(frame.topBarLengthMm)} would not reach its ledges. Make the top bar longer or the space beside the frame smaller.`,
     suggestion: atLeast(d.cavityWidth + 2 * LEAST_BEARING),
@@ -74,18 +74,18 @@ const checkRest = (design: Design, d: HiveDimensions, refuser: Refuser): void =>
   const ledge = hasCovers(design) ? cavity.coverLedgeMm : 0
   const needed = d.seatWidth + ledge + LEAST_STRIP - walls.liningMm
   const thickest = WALL_FIELDS.coreMm.max
-  refuser.when(needed > thickest, {
+  refuser.when(needed > thickest + ROUNDING, {
     field: 'frame.topBarLengthMm',
     message: `A top bar of ${mm(frame.topBarLengthMm)} reaches ${mm(d.lugBearing)} into each long wall, further than any wall is thick. Make the top bar shorter.`,
     suggestion: atMost(frame.topBarLengthMm - 2 * (needed - thickest)),
   })
-  refuser.when(walls.coreMm < needed - 1e-9 && needed <= thickest, {
+  refuser.when(walls.coreMm < needed - ROUNDING && needed <= thickest + ROUNDING, {
     field: 'walls.coreMm',
     message: `The ledges for lugs and covers take ${mm(d.seatWidth + ledge)} of the wall and the strip outside them needs ${LEAST_STRIP} mm. Make the wall's insulation at least ${mm(atLeast(needed))} thick, or the cover ledge smaller.`,
-    suggestion: atLeast(needed),
+    suggestion: Math.min(atLeast(needed), thickest),
   })
   const ring = d.coverLedgeHeight - d.restHeight
-  refuser.when(ring < 6, {
+  refuser.when(ring < 6 - ROUNDING, {
     field: 'cavity.aboveSpaceMm',
     message: `The strip over the frame rest would be only ${mm(ring)} high. Leave more space above the frames.`,
     suggestion: 7,
@@ -112,7 +112,7 @@ const checkFollowerGap = (design: Design, d: HiveDimensions, refuser: Refuser): 
   const least = floor.tray ? TRAY_THICKNESS : CAVITY_FIELDS.followerBottomGapMm.min
   const most = d.restHeight - LEAST_FOLLOWER
   const field = 'cavity.followerBottomGapMm'
-  if (most < least) {
+  if (most < least - ROUNDING) {
     refuser.when(true, {
       field: 'frame.depthMm',
       message: `With a frame ${mm(frame.depthMm)} deep a follower would be less than ${LEAST_FOLLOWER} mm high. Make the frame deeper or leave the followers out.`,
@@ -125,7 +125,7 @@ const checkFollowerGap = (design: Design, d: HiveDimensions, refuser: Refuser): 
     message: `The debris tray is ${TRAY_THICKNESS} mm thick and would not pass under the follower. Leave a larger gap.`,
     suggestion: Math.min(USUAL_FOLLOWER_GAP, atMost(most)),
   })
-  refuser.when(gap > most, {
+  refuser.when(gap > most + ROUNDING, {
     field,
     message: `The follower would be less than ${LEAST_FOLLOWER} mm high. Make the gap under it smaller.`,
     suggestion: Math.min(USUAL_FOLLOWER_GAP, atMost(most)),

@@ -3,7 +3,7 @@ import { FLOOR_FIELDS, LID_FIELDS, WALL_FIELDS } from '../design/shellFields.ts'
 import { lidPanelPlan, rimPlan } from './buildLid.ts'
 import type { HiveDimensions } from './dimensions.ts'
 import { LEAST_POCKET, studPitch } from './layCore.ts'
-import { mm, type Refuser } from './refuse.ts'
+import { mm, type Refuser, ROUNDING } from './refuse.ts'
 
 /** Least height between the two rails of a panel, mm. */
 const LEAST_ROOM = 30
@@ -37,7 +37,7 @@ export const checkPanels = (design: Design, d: HiveDimensions, refuser: Refuser)
     const { railWidthMm, railSpacingMm } = design[key]
     const least = FIELDS[key].railWidthMm.min
     const room = heights[key] - 2 * railWidthMm
-    refuser.when(room < LEAST_ROOM, {
+    refuser.when(room < LEAST_ROOM - ROUNDING, {
       field: `${key}.railWidthMm`,
       message: `Two rails of ${mm(railWidthMm)} leave ${mm(Math.max(0, room))} for insulation between them. Make the rails narrower.`,
       suggestion: Math.max(least, Math.floor((heights[key] - LEAST_ROOM) / 2)),
@@ -47,7 +47,7 @@ export const checkPanels = (design: Design, d: HiveDimensions, refuser: Refuser)
     const pocket = pocketWith(railWidthMm)
     let width = Math.floor(railWidthMm)
     while (width > least && pocketWith(width) < LEAST_POCKET) width -= 1
-    refuser.when(pocket < LEAST_POCKET, {
+    refuser.when(pocket < LEAST_POCKET - ROUNDING, {
       field: `${key}.railWidthMm`,
       message: `Upright rails of ${mm(railWidthMm)}, at most ${mm(railSpacingMm)} apart, leave ${mm(Math.max(0, pocket))} for insulation between them. Make the rails narrower or their spacing larger.`,
       suggestion: width,

@@ -6,9 +6,9 @@ import { buildBoards } from './buildBoards.ts'
 import { buildClosers, buildCovers } from './buildCovers.ts'
 import { buildFloor, buildTray } from './buildFloor.ts'
 import { buildFrames } from './buildFrames.ts'
-import { buildHardware, hingesOf, type Side, type Taken } from './buildHardware.ts'
+import { buildHardware, hingesOf, type TakenBelow } from './buildHardware.ts'
 import { buildLid, buildRim } from './buildLid.ts'
-import { buildOpeningParts, LANDING_BESIDE } from './buildOpeningParts.ts'
+import { buildOpeningParts, fittingsRoundOpening } from './buildOpeningParts.ts'
 import { buildRings } from './buildRings.ts'
 import { buildRoof, roofSpaceOf } from './buildRoof.ts'
 import { buildStand } from './buildStand.ts'
@@ -46,14 +46,15 @@ const roomsOf = (
       ]
 }
 
-/** What openings with their landing boards take up of the long walls. */
-const takenBy = (openings: readonly PlacedOpening[]): Taken => {
-  const on = (side: Side) =>
+/** Where openings, landing boards and mesh stand in the way of the floor's hinges and latches. */
+const takenBy =
+  (design: Design, openings: readonly PlacedOpening[]): TakenBelow =>
+  (side, height) =>
     openings
       .filter((o) => o.wall === `${side}-wall`)
-      .map((o) => [o.outline.u0 - LANDING_BESIDE, o.outline.u1 + LANDING_BESIDE] as const)
-  return { front: on('front'), back: on('back') }
-}
+      .map((o) => fittingsRoundOpening(design, o))
+      .filter((r) => r.v0 < height)
+      .map((r) => [r.u0, r.u1] as const)
 
 /** Sheets of metal, cloth and wax are thin by nature; everything sawn must keep a least size. */
 const refuseSlivers = (parts: readonly Part[]): readonly Refusal[] =>
@@ -130,7 +131,7 @@ export const deriveHive = (design: Design): HiveResult => {
     ...lid.parts,
     ...buildRim(design, d),
     ...buildRoof(design, d),
-    ...buildHardware(design, d, wallParts, takenBy(openings)),
+    ...buildHardware(design, d, wallParts, takenBy(design, openings)),
     ...buildBoards(design, d, row),
     ...buildFrames(design, d),
     ...(hasCovers(design) ? buildCovers(design, d, row) : buildClosers(design, d, row)),

@@ -5,14 +5,12 @@ import type { HiveDimensions } from './dimensions.ts'
 import type { Opening, RowItem } from './hive.ts'
 import { LOOSE_CLEARANCE } from './measure.ts'
 import { boxOn, type PanelId, type PanelPlane } from './panelPlane.ts'
-import { atMost, mm, type Refuser } from './refuse.ts'
+import { atMost, mm, type Refuser, ROUNDING } from './refuse.ts'
 
 /** Timber that must stay between a hole and the corner, the floor or the frame rest, mm. */
 const EDGE = 12
 /** Timber between two round holes, mm. */
 const WEB = 10
-/** Sums of lengths differ by less than this from what they should be, mm. */
-const ROUNDING = 1e-6
 
 /** An opening laid out on its wall: the air it lets through and the holes to be cut. */
 export interface PlacedOpening {

@@ -18,6 +18,9 @@ export const createRefuser = (): Refuser => {
   }
 }
 
+/** Sums of lengths may differ by this from what they should be; nothing is refused for less, mm. */
+export const ROUNDING = 1e-6
+
 /** A length for a message: at most one decimal. */
 export const mm = (value: number): string => `${Math.round(value * 10) / 10} mm`
 

@@ -1,6 +1,6 @@
 import type { CameraPreset } from '../store/viewStore.ts'
+import type { Still } from './aimStill.ts'
 import { findCurrentStage } from './currentStage.ts'
-import type { Still } from './stage.ts'
 
 /**
  * The hive as it is on the screen, as PNG of this size. Undefined when there is no 3D view.

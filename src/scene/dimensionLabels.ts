@@ -23,17 +23,18 @@ export const placeLabels = (
     if (a.z > 1 || b.z > 1) return []
     const [ax, ay] = [((a.x + 1) * picture.width) / 2, ((1 - a.y) * picture.height) / 2]
     const [bx, by] = [((b.x + 1) * picture.width) / 2, ((1 - b.y) * picture.height) / 2]
-    const angle = Math.atan2(by - ay, bx - ax)
-    const upright =
-      angle > Math.PI / 2 + 0.01
-        ? angle - Math.PI
-        : angle < -Math.PI / 2 + 0.01
-          ? angle + Math.PI
-          : angle
+    const angleRad = upright(Math.atan2(by - ay, bx - ax))
     const length = formatLength(line.valueMm, picture.unit, { withUnit: true })
     const text = line.name.startsWith('inside') ? `${length} inside` : length
-    return [{ text, x: (ax + bx) / 2, y: (ay + by) / 2, angleRad: upright }]
+    return [{ text, x: (ax + bx) / 2, y: (ay + by) / 2, angleRad }]
   })
+
+/** Turns a line's angle so that its figure reads from below or, when upright, from the right. */
+const upright = (angle: number): number => {
+  const steepest = Math.PI / 2 - 0.3
+  if (angle > steepest) return angle - Math.PI
+  return angle < steepest - Math.PI ? angle + Math.PI : angle
+}
 
 const scratch = new Vector3()
 const project = (p: DimensionLine['from'], camera: Camera): { x: number; y: number; z: number } => {

@@ -49,7 +49,8 @@ export const dimensionLines = (
   const [nearX, farX] = sideX < 0 ? [bounds.x0, bounds.x1] : [bounds.x1, bounds.x0]
   const nearZ = sideZ < 0 ? bounds.z0 : bounds.z1
   const down = vec3(0, -1, 0)
-  const y = bounds.y0
+  // From straight above, the roof would cover what lies on the ground.
+  const y = eye.y > END_ON ? bounds.y1 : bounds.y0
   const along = (name: DimensionLine['name'], [x0, x1, n]: readonly [number, number, number]) =>
     measured(name, {
       from: vec3(x0, y, nearZ),

@@ -1,5 +1,5 @@
 import { type Data3DTexture, Group, Plane, Vector3 } from 'three'
-import type { Box } from '../geometry/box.ts'
+import { type Box, boundingBox } from '../geometry/box.ts'
 import type { Vec3 } from '../geometry/vector.ts'
 import type { Hive } from '../hive/hive.ts'
 import type { Part } from '../hive/part.ts'
@@ -15,8 +15,13 @@ import { createInkUniforms, createLineMaterial, type InkUniforms } from './lineM
 import { createNoiseTexture } from './noiseTexture.ts'
 import { createPartLines } from './partLines.ts'
 import { pickPart, type Ray } from './pickPart.ts'
-import { CLOSED_VIEW } from './pose.ts'
-import { boundsOfPoints, type PosedPart, posedCorners, poseParts } from './posedPart.ts'
+import {
+  boundsOfPoints,
+  closedBounds,
+  type PosedPart,
+  posedCorners,
+  poseParts,
+} from './posedPart.ts'
 import { createPrismMesh } from './prismMesh.ts'
 import { type SectionPlane, sectionCaps } from './sectionCaps.ts'
 import { createSurfaceMaterial } from './surfaceMaterial.ts'
@@ -90,6 +95,7 @@ export const createHiveModel = (): HiveModel => {
   let hive: Hive | undefined
   let view: ModelView | undefined
   let posed: readonly PosedPart[] = []
+  let partCorners: readonly Vec3[] = []
   let corners: readonly Vec3[] = []
   let bounds: Box = boundsOfPoints([])
   let closed: Box = bounds
@@ -114,6 +120,7 @@ export const createHiveModel = (): HiveModel => {
   const writeDimensions = (now: ModelView, d: Hive['dimensions']): void => {
     const isShown = now.showDimensions && now.explode < 0.01
     shownDimensions = isShown ? dimensionLines(d, closed, towardsEye) : []
+    corners = [...partCorners, ...shownDimensions.flatMap((line) => line.extensions.flat())]
     dimensionMesh.write(shownDimensions)
   }
 
@@ -121,10 +128,9 @@ export const createHiveModel = (): HiveModel => {
     boxes.writePlaces(posed)
     prisms.write(posed, tintOf)
     lines.writePlaces(posed)
-    const parts = posedCorners(posed)
-    bounds = boundsOfPoints(parts)
+    partCorners = posedCorners(posed)
+    bounds = boundsOfPoints(partCorners)
     writeDimensions(now, d)
-    corners = [...parts, ...shownDimensions.flatMap((line) => line.extensions.flat())]
   }
 
   const writeSection = (now: ModelView): void => {
@@ -146,7 +152,7 @@ export const createHiveModel = (): HiveModel => {
       const wasHidden = posed.some((p) => p.pose.hidden)
       hive = nextHive
       view = nextView
-      if (isNew) closed = boundsOfPoints(posedCorners(poseParts(nextHive, CLOSED_VIEW)))
+      if (isNew) closed = boundingBox(closedBounds(nextHive))
       if (isMoved) posed = poseParts(nextHive, nextView)
       if (isNew) {
         boxes.writeLooks(posed)

@@ -27,6 +27,8 @@ export interface OrbitSource {
   readonly element: HTMLElement
   readonly corners: () => readonly Vec3[]
   readonly bounds: () => Box
+  /** Told where the eye is going, before the model is measured for it. */
+  readonly face: (towardsEye: Vec3) => void
   readonly isStill: () => boolean
   readonly invalidate: () => void
 }
@@ -109,6 +111,7 @@ export const createOrbit = (source: OrbitSource): Orbit => {
 
   return {
     look: (preset) => {
+      source.face(PRESET_DIRECTIONS[preset])
       const place = fitFrom(PRESET_DIRECTIONS[preset])
       if (place === undefined) return
       isChosen = false

@@ -1,10 +1,8 @@
 import type { Box } from '../geometry/box.ts'
 import type { Solid } from '../geometry/solid.ts'
 import type { Part } from '../hive/part.ts'
+import { boxUnionEdges, type Segments } from './boxUnionEdges.ts'
 import { frameSolid } from './solidCorners.ts'
-
-/** Line segments one after another, six numbers each: x, y, z of one end, then of the other, mm. */
-export type Segments = readonly number[]
 
 /**
  * The edges that an ink drawing of `part` shows, in the closed hive. Seams between the solids that
@@ -15,9 +13,37 @@ export const partEdges = (part: Part): Segments => {
   if (first === undefined) return []
   if (rest.length === 0) return solidEdges(first)
   const boxes = part.solids.flatMap((s) => (s.kind === 'box' ? [s.box] : []))
-  if (boxes.length === part.solids.length) return boxUnionEdges(boxes)
+  if (boxes.length === part.solids.length) return knownUnionEdges(boxes)
   return withoutTwins(part.solids.flatMap((s) => solidEdges(s)))
 }
+
+/** Shapes seen before, measured from the low corner of their first box. */
+const edgesByShape = new Map<string, Segments>()
+const MOST_SHAPES = 400
+
+/** As `boxUnionEdges`, but equal pieces, such as thirty top bars, are worked out once. */
+const knownUnionEdges = (boxes: readonly Box[]): Segments => {
+  const { x0: x, y0: y, z0: z } = boxes[0] ?? ORIGIN_BOX
+  let key = ''
+  for (const b of boxes) {
+    // A thousandth of a millimetre: finer than any saw, coarser than rounding noise.
+    for (const v of [b.x0 - x, b.x1 - x, b.y0 - y, b.y1 - y, b.z0 - z, b.z1 - z]) {
+      key += `${Math.round(v * 1000)},`
+    }
+  }
+  let shape = edgesByShape.get(key)
+  if (shape === undefined) {
+    if (edgesByShape.size >= MOST_SHAPES) edgesByShape.clear()
+    shape = moved(boxUnionEdges(boxes), [-x, -y, -z])
+    edgesByShape.set(key, shape)
+  }
+  return moved(shape, [x, y, z])
+}
+
+const ORIGIN_BOX: Box = { x0: 0, x1: 0, y0: 0, y1: 0, z0: 0, z1: 0 }
+
+const moved = (segments: Segments, by: readonly [number, number, number]): Segments =>
+  segments.map((v, i) => v + (by[i % 3] ?? 0))
 
 const solidEdges = (solid: Solid): Segments => {
   const { corners, edges } = frameSolid(solid)
@@ -28,87 +54,6 @@ const solidEdges = (solid: Solid): Segments => {
   }
   return out
 }
-
-/**
- * The creases of a union of boxes that don't overlap. The planes of all faces cut space into cells;
- * a lattice edge is a crease when the four cells around it are filled in one, three, or two opposite.
- * Cost grows with the cube of the number of different faces, so it suits a handful of boxes.
- */
-export const boxUnionEdges = (boxes: readonly Box[]): Segments => {
-  const planes = [
-    facePlanes(boxes.flatMap((b) => [b.x0, b.x1])),
-    facePlanes(boxes.flatMap((b) => [b.y0, b.y1])),
-    facePlanes(boxes.flatMap((b) => [b.z0, b.z1])),
-  ] as const
-  const filled = fillCells(boxes, planes)
-  return [0, 1, 2].flatMap((axis) => creasesAlong(axis, planes, filled))
-}
-
-type Planes = readonly [readonly number[], readonly number[], readonly number[]]
-type Filled = (cell: readonly [number, number, number]) => boolean
-
-/** Two faces closer than this are one plane, mm. */
-const SAME_PLANE = 1e-6
-
-const facePlanes = (values: readonly number[]): readonly number[] => {
-  const sorted = [...values].sort((a, b) => a - b)
-  return sorted.filter((v, i) => i === 0 || v - (sorted[i - 1] ?? v) > SAME_PLANE)
-}
-
-const planeIndex = (planes: readonly number[], value: number): number =>
-  planes.findIndex((p) => Math.abs(p - value) <= SAME_PLANE)
-
-const fillCells = (boxes: readonly Box[], [xs, ys, zs]: Planes): Filled => {
-  const cells = new Uint8Array(xs.length * ys.length * zs.length)
-  const place = (i: number, j: number, k: number) => (i * ys.length + j) * zs.length + k
-  for (const b of boxes) {
-    const [i1, j1, k1] = [planeIndex(xs, b.x1), planeIndex(ys, b.y1), planeIndex(zs, b.z1)]
-    for (let i = planeIndex(xs, b.x0); i < i1; i++)
-      for (let j = planeIndex(ys, b.y0); j < j1; j++)
-        for (let k = planeIndex(zs, b.z0); k < k1; k++) cells[place(i, j, k)] = 1
-  }
-  return ([i, j, k]) =>
-    i >= 0 && j >= 0 && k >= 0 && cells[place(i, j, k)] === 1 && j < ys.length && k < zs.length
-}
-
-/** Walks every lattice line of one axis and joins neighbouring creases into one segment. */
-const creasesAlong = (axis: number, planes: Planes, filled: Filled): number[] => {
-  const [p, q] = [(axis + 1) % 3, (axis + 2) % 3]
-  const [along, ps, qs] = [planes[axis] ?? [], planes[p] ?? [], planes[q] ?? []]
-  const out: number[] = []
-  ps.forEach((pv, pi) => {
-    qs.forEach((qv, qi) => {
-      let start: number | undefined
-      along.forEach((value, i) => {
-        const crease = i < along.length - 1 && isCrease(filled, { axis, i, pi, qi })
-        if (crease && start === undefined) start = value
-        if (!crease && start !== undefined) {
-          out.push(...pointAt(axis, [start, pv, qv]), ...pointAt(axis, [value, pv, qv]))
-          start = undefined
-        }
-      })
-    })
-  })
-  return out
-}
-
-const isCrease = (
-  filled: Filled,
-  at: { readonly axis: number; readonly i: number; readonly pi: number; readonly qi: number },
-): boolean => {
-  const cell = (dp: number, dq: number): number =>
-    filled(pointAt(at.axis, [at.i, at.pi + dp, at.qi + dq])) ? 1 : 0
-  const [a, b, c, d] = [cell(-1, -1), cell(0, -1), cell(-1, 0), cell(0, 0)]
-  const count = a + b + c + d
-  return count === 1 || count === 3 || (count === 2 && a === d)
-}
-
-/** Puts coordinates given as (along, next axis, last axis) back in the order x, y, z. */
-const pointAt = (
-  axis: number,
-  [along, p, q]: readonly [number, number, number],
-): [number, number, number] =>
-  axis === 0 ? [along, p, q] : axis === 1 ? [q, along, p] : [p, q, along]
 
 /** Keeps one of each pair of equal segments, whichever way they run. */
 const withoutTwins = (segments: Segments): Segments => {

@@ -37,16 +37,17 @@ export const closedBounds = (hive: Hive): readonly Box[] => {
 }
 
 /** Corners of the boxes around all posed parts: what a camera must hold. Hidden parts don't count. */
-export const posedCorners = (posed: readonly PosedPart[]): readonly Vec3[] =>
-  posed.flatMap(({ pose, closed: b }) =>
-    pose.hidden
-      ? []
-      : CORNERS.map((i) =>
-          applyPose(pose, vec3(i & 1 ? b.x1 : b.x0, i & 2 ? b.y1 : b.y0, i & 4 ? b.z1 : b.z0)),
-        ),
-  )
-
-const CORNERS = [0, 1, 2, 3, 4, 5, 6, 7] as const
+export const posedCorners = (posed: readonly PosedPart[]): readonly Vec3[] => {
+  const out: Vec3[] = []
+  for (const { pose, closed: b } of posed) {
+    if (pose.hidden) continue
+    for (let i = 0; i < 8; i++) {
+      const corner = vec3(i & 1 ? b.x1 : b.x0, i & 2 ? b.y1 : b.y0, i & 4 ? b.z1 : b.z0)
+      out.push(applyPose(pose, corner))
+    }
+  }
+  return out
+}
 
 /** The box around points; a box of no size at the origin when there are none. */
 export const boundsOfPoints = (points: readonly Vec3[]): Box => {

@@ -6,6 +6,10 @@ export interface Size {
   readonly heightMm: number
 }
 
+/** The N of the largest standard scale 1:N that suits; when none does, the smallest. */
+export const firstScale = (suits: (scaleDenominator: number) => boolean): number =>
+  SCALE_DENOMINATORS.find(suits) ?? 100
+
 /**
  * The N of the largest standard scale 1:N at which a model of `size` (model mm) fits into `area` (paper
  * mm) beside things of fixed size, such as dimension lines. When nothing fits, the smallest scale.
@@ -14,9 +18,13 @@ export const fitScale = (
   size: Size,
   area: Size,
   fixed: Size = { widthMm: 0, heightMm: 0 },
-): number => {
-  const fits = (n: number): boolean =>
-    size.widthMm / n + fixed.widthMm <= area.widthMm &&
-    size.heightMm / n + fixed.heightMm <= area.heightMm
-  return SCALE_DENOMINATORS.find(fits) ?? 100
-}
+): number =>
+  firstScale(
+    (n) =>
+      size.widthMm / n + fixed.widthMm <= area.widthMm &&
+      size.heightMm / n + fixed.heightMm <= area.heightMm,
+  )
+
+/** Whether one size lies within another. */
+export const fitsIn = (size: Size, area: Size): boolean =>
+  size.widthMm <= area.widthMm && size.heightMm <= area.heightMm

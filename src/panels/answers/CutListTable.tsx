@@ -12,15 +12,12 @@ interface CutListTableProps {
 
 /** Lines of the cut list; choosing one picks its parts out in the hive, and the other way round. */
 export const CutListTable = ({ title, rows, unit }: CutListTableProps) => (
-  <table className={`cut-list ${unit}`}>
+  <table className="cut-list">
     <caption>{title}</caption>
     <thead>
       <tr>
         <th scope="col">Mark</th>
-        <th scope="col">Part</th>
-        <th scope="col" className="size">
-          Length × width × thickness, {unit}
-        </th>
+        <th scope="col">Part, with length × width × thickness in {unit}</th>
         <th scope="col" className="number">
           Pieces
         </th>
@@ -61,12 +58,12 @@ const Row = ({ row, unit }: { readonly row: CutListRow; readonly unit: LengthUni
           {row.name}
           {row.hand !== 'none' && `, ${row.hand} hand`}
         </button>
+        <span className="size">{formatSize(row, unit)}</span>
         <small>
           {row.materialName}
           {row.stock && `, ${row.stock}`}
         </small>
       </td>
-      <td className="size">{formatSize(row, unit)}</td>
       <td className="number">{row.count}</td>
     </tr>
   )

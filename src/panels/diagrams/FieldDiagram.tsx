@@ -24,10 +24,10 @@ export const FieldDiagram = ({ path }: { readonly path: string }) => {
   return (
     <svg className="diagram" viewBox="0 0 120 84" aria-hidden="true">
       <g transform={TURNED[mark.drawing]}>
+        {DRAWINGS[mark.drawing]}
         {mark.areas?.map(([x, y, width, height]) => (
           <rect key={`${x},${y}`} className="mark-area" {...{ x, y, width, height }} />
         ))}
-        {DRAWINGS[mark.drawing]}
         {mark.path && <path className="mark-line" d={mark.path} />}
         {mark.dimension && <Dimension line={mark.dimension} />}
       </g>
@@ -35,15 +35,24 @@ export const FieldDiagram = ({ path }: { readonly path: string }) => {
   )
 }
 
-/** A dimension line with slashed ends; a short one gets its tails outside. */
-const Dimension = ({ line: [x1, y1, x2, y2] }: { readonly line: Line4 }) => {
+/** A dimension line with slashed ends; a short one is a gap between two strokes with tails outside. */
+const Dimension = ({ line }: { readonly line: Line4 }) => {
+  const [x1, y1, x2, y2] = line
   const isUpright = x1 === x2
   const size = isUpright ? y2 - y1 : x2 - x1
-  const tail = size < 18 ? 7 : 0
+  if (size < SHORT) return <path className="mark-line" d={shortDimension(line, isUpright)} />
   const slash = (x: number, y: number) => `M${x - 3.5} ${y + 3.5}l7-7`
-  const run = isUpright ? `M${x1} ${y1 - tail}V${y2 + tail}` : `M${x1 - tail} ${y1}H${x2 + tail}`
-  return <path className="mark-line" d={`${run}${slash(x1, y1)}${slash(x2, y2)}`} />
+  return (
+    <path className="mark-line" d={`M${x1} ${y1}L${x2} ${y2}${slash(x1, y1)}${slash(x2, y2)}`} />
+  )
 }
+
+const SHORT = 18
+
+const shortDimension = ([x1, y1, x2, y2]: Line4, isUpright: boolean): string =>
+  isUpright
+    ? `M${x1 - 4} ${y1}h8M${x2 - 4} ${y2}h8M${x1} ${y1}v-8M${x2} ${y2}v8`
+    : `M${x1} ${y1 - 4}v8M${x2} ${y2 - 4}v8M${x1} ${y1}h-8M${x2} ${y2}h8`
 
 /** The layers of lid, wall and floor are one drawing, turned so that the bees are where they are. */
 const TURNED: Partial<Record<DrawingId, string>> = {

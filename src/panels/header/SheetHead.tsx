@@ -1,22 +1,23 @@
 import { useState } from 'react'
 import type { PaperName } from '../../sheets/pages/paper.ts'
 import type { OutsideWork } from '../actions.ts'
+import { NARROW_PX, PHONE_PX, useMaxWidth } from '../useMaxWidth.ts'
 import { Brand } from './Brand.tsx'
 import { ExampleButtons } from './ExampleButtons.tsx'
+import { ExportItems } from './ExportItems.tsx'
 import { FileActions } from './FileActions.tsx'
 import { HistoryButtons } from './HistoryButtons.tsx'
 import { Menu } from './Menu.tsx'
 import { NameField } from './NameField.tsx'
-import { PictureMenu } from './PictureMenu.tsx'
 import { ShareDialog } from './ShareDialog.tsx'
 import { SheetDialog } from './SheetDialog.tsx'
 import { SheetMenu } from './SheetMenu.tsx'
 import { UnitSwitch } from './UnitSwitch.tsx'
-import { useIsNarrow } from './useIsNarrow.ts'
 
 /** The head of the sheet: the name, and what is done with the design as a whole. */
 export const SheetHead = ({ outside }: { readonly outside: OutsideWork }) => {
-  const isNarrow = useIsNarrow()
+  const isNarrow = useMaxWidth(NARROW_PX)
+  const isPhone = useMaxWidth(PHONE_PX)
   const [isSharing, setSharing] = useState(false)
   const [paper, setPaper] = useState<PaperName>()
   const share = () => setSharing(true)
@@ -26,26 +27,29 @@ export const SheetHead = ({ outside }: { readonly outside: OutsideWork }) => {
       <NameField />
       <HistoryButtons />
       <UnitSwitch />
-      {isNarrow ? (
-        <div className="head-actions">
+      <div className="head-actions">
+        {isNarrow ? (
           <Menu name="Design">
             <FileActions onShare={share} />
+            {isPhone && <ExportItems outside={outside} />}
             <h3>Examples</h3>
             <ExampleButtons />
           </Menu>
-          <PictureMenu outside={outside} />
-          <SheetMenu onBuild={setPaper} />
-        </div>
-      ) : (
-        <div className="head-actions">
-          <Menu name="Examples">
-            <ExampleButtons />
+        ) : (
+          <>
+            <Menu name="Examples">
+              <ExampleButtons />
+            </Menu>
+            <FileActions look="plain" onShare={share} />
+          </>
+        )}
+        {!isPhone && (
+          <Menu name="Export">
+            <ExportItems outside={outside} />
           </Menu>
-          <FileActions look="plain" onShare={share} />
-          <PictureMenu outside={outside} />
-          <SheetMenu onBuild={setPaper} />
-        </div>
-      )}
+        )}
+        <SheetMenu onBuild={setPaper} />
+      </div>
       {isSharing && <ShareDialog onClose={() => setSharing(false)} />}
       {paper && (
         <SheetDialog

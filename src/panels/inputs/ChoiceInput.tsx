@@ -37,10 +37,11 @@ export const ChoiceInput = ({ path, field }: ChoiceInputProps) => {
       </div>
     )
   }
+  const isShort = options.every(([, name]) => name.length <= SHORT_NAME)
   return (
     <fieldset className="field choice" aria-describedby={`${id}-about`}>
       <legend>{field.label}</legend>
-      <div className="choice-options">
+      <div className={isShort ? 'choice-options short' : 'choice-options'}>
         {options.map(([key, name]) => (
           <label key={key} className="choice-option">
             <input
@@ -61,3 +62,6 @@ export const ChoiceInput = ({ path, field }: ChoiceInputProps) => {
     </fieldset>
   )
 }
+
+/** Names of at most this many letters stand two in a row. */
+const SHORT_NAME = 14

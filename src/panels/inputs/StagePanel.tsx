@@ -9,10 +9,11 @@ import { STAGES } from './stages.ts'
 export const StagePanel = () => {
   const stage = useViewStore((s) => s.stage)
   const panel = useRef<HTMLElement>(null)
-  // A new stage starts at its top, not where the last one was left.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the stage is what it waits for
+  const shown = useRef(stage)
   useEffect(() => {
-    if (panel.current) panel.current.scrollTop = 0
+    if (shown.current === stage) return
+    shown.current = stage
+    if (panel.current) showTop(panel.current)
   }, [stage])
   const place = STAGES.findIndex((entry) => entry.stage === stage)
   const entry = STAGES[place]
@@ -40,4 +41,10 @@ export const StagePanel = () => {
       </div>
     </section>
   )
+}
+
+/** A new stage starts at its top, not where the last one was left. */
+const showTop = (panel: HTMLElement): void => {
+  panel.scrollTop = 0
+  if (panel.getBoundingClientRect().top < 0) panel.scrollIntoView()
 }

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useRef } from 'react'
+import { type KeyboardEvent, useEffect, useRef } from 'react'
 import { useViewStore } from '../../store/viewStore.ts'
 import { STAGES } from './stages.ts'
 
@@ -7,6 +7,12 @@ export const StageRule = () => {
   const stage = useViewStore((s) => s.stage)
   const set = useViewStore((s) => s.set)
   const list = useRef<HTMLOListElement>(null)
+
+  // On a phone the rule is longer than the page is wide.
+  useEffect(() => {
+    const place = STAGES.findIndex((entry) => entry.stage === stage)
+    list.current?.children[place]?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
+  }, [stage])
 
   const walk = (event: KeyboardEvent) => {
     const by = WALK[event.key]

@@ -42,7 +42,7 @@ export const TypedNumber = (props: TypedNumberProps) => {
     onStep(steps)
   }
   return (
-    <span className="typed">
+    <span className={unit === '' ? 'typed bare' : 'typed'}>
       <input
         id={id}
         type="text"

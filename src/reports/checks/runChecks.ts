@@ -1,7 +1,7 @@
-import { applyChanges } from '../../design/setField.ts'
 import { checkBeeSpace } from './beeSpace.ts'
 import { checkBeeTightGaps } from './beeTightGaps.ts'
 import { checkBoards } from './boards.ts'
+import { canBuildWith } from './canBuildWith.ts'
 import type { Check, CheckContext } from './check.ts'
 import { checkDivider } from './divider.ts'
 import { checkEntranceHeight } from './entranceHeight.ts'
@@ -13,7 +13,6 @@ import { checkFrameRest } from './frameRest.ts'
 import { checkFrameSpacing } from './frameSpacing.ts'
 import { checkHeaviestLift } from './heaviestLift.ts'
 import { checkInsulation } from './insulation.ts'
-import { isBuildable } from './isBuildable.ts'
 import { checkLastComb } from './lastComb.ts'
 import { checkLidPull } from './lidPull.ts'
 import { checkLiftedFrame } from './liftedFrame.ts'
@@ -68,6 +67,5 @@ const CHECKERS: readonly ((context: CheckContext) => readonly Check[])[] = [
 export const runChecks = (context: CheckContext): readonly Check[] =>
   CHECKERS.flatMap((checker) => checker(context)).map(({ fix, ...check }) => ({
     ...check,
-    fix:
-      fix !== undefined && isBuildable(applyChanges(context.design, fix.changes)) ? fix : undefined,
+    fix: fix !== undefined && canBuildWith(context.design, fix.changes) ? fix : undefined,
   }))

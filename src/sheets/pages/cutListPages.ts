@@ -31,12 +31,12 @@ export const cutListPages = (content: SheetContent): readonly SheetPage[] => {
 const cutTable = (rows: readonly CutListRow[], units: UnitPreferences): Block => ({
   kind: 'table',
   columns: [
-    { title: 'Part', share: 11, weight: 'semibold' },
-    { title: 'Pieces', share: 14, anchor: 'end', weight: 'semibold' },
+    { title: 'Part', share: 12, weight: 'semibold' },
+    { title: 'Pieces', share: 17, anchor: 'end', weight: 'semibold' },
     { title: 'Name', share: 44 },
     { title: 'Length', share: 18, anchor: 'end', weight: 'semibold' },
     { title: 'Width', share: 17, anchor: 'end', weight: 'semibold' },
-    { title: 'Thick', share: 15, anchor: 'end', weight: 'semibold' },
+    { title: 'Thick', share: 16, anchor: 'end', weight: 'semibold' },
     { title: 'Grain', share: 23 },
     { title: 'Material', share: 38 },
     { title: 'Each', share: 18, anchor: 'end' },
@@ -78,7 +78,7 @@ export const supplyPages = ({ report, units, paper, type }: SheetContent): reado
         { title: 'Part', share: 14, weight: 'semibold' },
         { title: 'Pieces', share: 16, anchor: 'end', weight: 'semibold' },
         { title: 'What', share: 80 },
-        { title: 'For', share: 110 },
+        { title: 'For, or made of', share: 110 },
       ],
       rows: [
         ...bought.map((r) => [r.label, String(r.count), r.name, sizeWords(r, units)]),
@@ -97,9 +97,9 @@ export const supplyPages = ({ report, units, paper, type }: SheetContent): reado
 }
 
 const sizeWords = (row: CutListRow, units: UnitPreferences): string =>
-  `${[row.lengthMm, row.widthMm, row.thicknessMm]
+  `${row.materialName}, ${[row.lengthMm, row.widthMm, row.thicknessMm]
     .map((mm) => formatLength(mm, units.length))
-    .join(' × ')} ${units.length}, ${row.materialName.toLowerCase()}`
+    .join(' × ')} ${units.length}`
 
 const totalsTable = (totals: readonly MaterialTotal[], units: UnitPreferences): Block => ({
   kind: 'table',

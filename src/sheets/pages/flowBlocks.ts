@@ -77,7 +77,7 @@ const layBlock = (block: Block, area: PaperBox, type: Typesetter): LaidBlock => 
 }
 
 /** A table no taller than this share of the page is kept on one page. */
-const KEPT_SHARE = 0.5
+const KEPT_SHARE = 0.6
 
 /** What must stand together at the start of a block: a short table, else the head and the first strip. */
 const leadHeight = (laid: LaidBlock | undefined, area: PaperBox): number => {

@@ -22,7 +22,7 @@ export const panelRows = (
   const { lining, core, cladding } = panel
   return [
     [SHORT[panel.id], name(lining.material), show(lining.thickness)],
-    ['', `${name(core.insulation)} between rails of ${name(core.timber)}`, show(core.thickness)],
+    ['', `${name(core.insulation)}; rails: ${name(core.timber)}`, show(core.thickness)],
     ['', name(cladding.material), show(cladding.thickness)],
   ]
 }

@@ -65,7 +65,11 @@ const headline = ({ paper, type, date }: SheetContent, name: string, owner: stri
     sizesMm: [10, 8, 6.5, 5, 4],
   })
   const step = fitted.sizeMm * LINE_SPACING
-  const under = type.wrap(flat([owner, date].filter((t) => t !== '').join(', ')), BODY, width)
+  const under = type.wrap(
+    flat([owner, type.clean(date).text].filter((t) => t !== '').join(', ')),
+    BODY,
+    width,
+  )
   const underTop = box.y0 + (fitted.lines.length - 1) * step + fitted.sizeMm + 2.5
   const items: readonly DrawingItem[] = [
     ...fitted.lines.map((line, i) =>

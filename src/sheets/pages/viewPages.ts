@@ -1,7 +1,7 @@
 import type { DrawingItem } from '../drawing.ts'
-import { fitScale, SCALE_DENOMINATORS, type Size } from '../fitScale.ts'
+import { firstScale, fitsIn, SCALE_DENOMINATORS, type Size } from '../fitScale.ts'
 import { placeDrawing, type ViewDrawing } from '../view.ts'
-import { composeView, fixedRoomOf, modelSizeOf, type ViewSpec } from '../views/composeView.ts'
+import { composeView, type ViewSpec, viewSize } from '../views/composeView.ts'
 import { lengthSection } from '../views/crossSection.ts'
 import { frontView } from '../views/frontView.ts'
 import { sideView } from '../views/sideView.ts'
@@ -27,6 +27,9 @@ export const viewPages = (content: SheetContent): readonly SheetPage[] => {
   const together = fitTogether(front, side, top, area)
   const apart = Math.max(fitRow([front, side], area), fitRow([top], area))
   const rest = [swingView(hive, units), openTopView(hive, units), lengthSection(hive, units)]
+  // A very long hive would make its ends too small to read: then each view has the scale it can.
+  if (Math.min(together, apart) > SMALLEST_SHARED)
+    return rowPages([front, side, top, ...rest], content)
   if (together <= apart) {
     const drawn = [front, side, top].map((s) => composeView(s, together))
     return [
@@ -54,28 +57,25 @@ export const viewPages = (content: SheetContent): readonly SheetPage[] => {
   ]
 }
 
+/** Below 1:20 the dimension lines of an end view have no room for their figures. */
+const SMALLEST_SHARED = 20
+
 /** The largest scale at which views stand side by side. */
 const fitRow = (specs: readonly ViewSpec[], area: Size): number =>
-  fitScale(rowModel(specs), area, rowFixed(specs))
+  firstScale((n) => fitsIn(rowSize(specs.map((s) => viewSize(s, n))), area))
 
-const rowModel = (specs: readonly ViewSpec[]): Size => {
-  const sizes = specs.map(modelSizeOf)
-  return {
-    widthMm: sizes.reduce((sum, s) => sum + s.widthMm, 0),
-    heightMm: Math.max(...sizes.map((s) => s.heightMm)),
-  }
-}
-
-const rowFixed = (specs: readonly ViewSpec[]): Size => rowSize(specs.map(fixedRoomOf))
-
-const fitTogether = (front: ViewSpec, side: ViewSpec, top: ViewSpec, area: Size): number => {
-  const [row, fixed] = [rowModel([front, side]), rowFixed([front, side])]
-  const [topSize, topFixed] = [modelSizeOf(top), fixedRoomOf(top)]
-  return fitScale({ widthMm: row.widthMm, heightMm: row.heightMm + topSize.heightMm }, area, {
-    widthMm: fixed.widthMm,
-    heightMm: fixed.heightMm + topFixed.heightMm + VIEW_GAP,
+const fitTogether = (front: ViewSpec, side: ViewSpec, top: ViewSpec, area: Size): number =>
+  firstScale((n) => {
+    const row = rowSize([front, side].map((s) => viewSize(s, n)))
+    const above = viewSize(top, n)
+    return fitsIn(
+      {
+        widthMm: Math.max(row.widthMm, above.widthMm),
+        heightMm: row.heightMm + VIEW_GAP + above.heightMm,
+      },
+      area,
+    )
   })
-}
 
 /** Front and side in a row; the top under the front in first angle, over it in third. */
 const placeTogether = (
@@ -120,8 +120,8 @@ const rowPages = (specs: readonly ViewSpec[], content: SheetContent): readonly S
     pages.push({
       title: waiting
         .slice(0, row.length)
-        .map((s, i) => (i === 0 ? s.title : s.title.toLowerCase()))
-        .join('; '),
+        .map((s) => s.shortTitle ?? s.title)
+        .join('. '),
       scale: scaleWords(row),
       items: [...placeRow(row, paper.content), ...checkBar(paper)],
     })
@@ -130,11 +130,15 @@ const rowPages = (specs: readonly ViewSpec[], content: SheetContent): readonly S
   return pages
 }
 
-/** The next view beside one already drawn, at its scale or at most one step smaller; else nothing. */
+/**
+ * The next view beside one already drawn, at that one's scale or one step smaller, unless it would lose
+ * more than one step of the scale it could have alone.
+ */
 const besideDrawing = (spec: ViewSpec, area: Size, alone: ViewDrawing): ViewDrawing | undefined => {
-  const step = SCALE_DENOMINATORS.map(Number).indexOf(alone.scaleDenominator)
-  const scales = SCALE_DENOMINATORS.slice(step, step + 2)
-  return scales
+  const stepOf = (n: number) => SCALE_DENOMINATORS.map(Number).indexOf(n)
+  const step = stepOf(alone.scaleDenominator)
+  const most = stepOf(fitRow([spec], area)) + 1
+  return SCALE_DENOMINATORS.slice(step, Math.min(step, most - 1) + 2)
     .map((n) => composeView(spec, n))
     .find(
       (d) =>

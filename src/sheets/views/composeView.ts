@@ -1,5 +1,6 @@
 import {
   type DrawingItem,
+  estimateTextWidthMm,
   HEADING_SIZE_MM,
   LABEL_SIZE_MM,
   type LineItem,
@@ -33,6 +34,8 @@ export interface UprightSpec extends DimensionSpec {
 
 export interface ViewSpec {
   readonly title: string
+  /** For the title block, when views share a sheet. */
+  readonly shortTitle?: string
   readonly outline: Outline
   /** Dimension lines in three places, nearest to the outline first. */
   readonly below: readonly LevelSpec[]
@@ -53,37 +56,37 @@ const GROUND_PAST = 5
 const roomFor = (count: number): number =>
   count === 0 ? GROUND_PAST + 1 : FIRST_LINE_OFF + NEXT_LINE_OFF * (count - 1) + LABEL_SIZE_MM + 2
 
-/** What a view takes on paper besides the model itself, whatever its scale. */
-export const fixedRoomOf = (spec: ViewSpec): Size => ({
-  widthMm: roomFor(spec.left.length) + roomFor(spec.right.length),
-  heightMm: TITLE_ROOM + roomFor(spec.below.length),
-})
+const titleOf = (spec: ViewSpec, scaleDenominator: number): string =>
+  `${spec.title}  1:${scaleDenominator}`
 
-/** The model's own extent in a view, model mm. */
-export const modelSizeOf = ({ outline: { bounds } }: ViewSpec): Size => ({
-  widthMm: bounds.u1 - bounds.u0,
-  heightMm: bounds.v1 - bounds.v0,
-})
+/** What a view takes on paper at 1:N with its dimension lines and title. */
+export const viewSize = (spec: ViewSpec, scaleDenominator: number): Size => {
+  const { bounds } = spec.outline
+  const leftRoom = roomFor(spec.left.length)
+  const model = (bounds.u1 - bounds.u0) / scaleDenominator
+  const title = estimateTextWidthMm(titleOf(spec, scaleDenominator), HEADING_SIZE_MM)
+  return {
+    widthMm: leftRoom + Math.max(model + roomFor(spec.right.length), title),
+    heightMm: TITLE_ROOM + (bounds.v1 - bounds.v0) / scaleDenominator + roomFor(spec.below.length),
+  }
+}
 
 /** Sets a view with its dimension lines and title on a paper just large enough, at 1:N. */
 export const composeView = (spec: ViewSpec, scaleDenominator: number): ViewDrawing => {
   const scale = 1 / scaleDenominator
   const { bounds } = spec.outline
   const leftRoom = roomFor(spec.left.length)
-  const fixed = fixedRoomOf(spec)
-  const size = modelSizeOf(spec)
   const view: View = {
     scale,
     origin: { x: leftRoom - bounds.u0 * scale, y: TITLE_ROOM + bounds.v1 * scale },
   }
   return {
-    widthMm: fixed.widthMm + size.widthMm * scale,
-    heightMm: fixed.heightMm + size.heightMm * scale,
+    ...viewSize(spec, scaleDenominator),
     view,
     scaleDenominator,
     items: [
       ...(spec.fill?.(view) ?? []),
-      textItem({ x: leftRoom, y: HEADING_SIZE_MM }, `${spec.title}  1:${scaleDenominator}`, {
+      textItem({ x: leftRoom, y: HEADING_SIZE_MM }, titleOf(spec, scaleDenominator), {
         sizeMm: HEADING_SIZE_MM,
         weight: 'semibold',
       }),

@@ -38,6 +38,7 @@ export const lengthSection = (hive: Hive, units: UnitPreferences): ViewSpec => {
   const d = hive.dimensions
   return {
     title: 'Section along the hive',
+    shortTitle: 'Section along',
     ...cutOf(hive, { axis: 'z', at: 0 }),
     below: [
       {
@@ -53,6 +54,7 @@ export const lengthSection = (hive: Hive, units: UnitPreferences): ViewSpec => {
         name: 'coverLedgeHeight',
         value: formatLength(d.coverLedgeHeight, units.length),
         note: 'to the covers',
+        shortNote: 'covers',
         v0: 0,
         v1: d.coverLedgeHeight,
       },

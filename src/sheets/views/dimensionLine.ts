@@ -20,8 +20,10 @@ export interface DimensionSpec {
   readonly name: string
   /** The measured length as shown, unit left out: it is stated once in the title block. */
   readonly value: string
-  /** Words set after the value: `inside`. */
+  /** Words set after the value: `to the top bars`. */
   readonly note?: string
+  /** Fewer words for a short line: `top bars`. */
+  readonly shortNote?: string
 }
 
 export interface LevelDimension extends DimensionSpec {
@@ -45,11 +47,12 @@ interface DimensionText {
   readonly fits: boolean
 }
 
-/** Value and words if both fit along the line, else the value alone, beside the line if need be. */
-const textOf = ({ value, note }: DimensionSpec, room: number): DimensionText => {
+/** Value with its words or fewer of them as fits along the line, else alone, beside the line if need be. */
+const textOf = ({ value, note, shortNote }: DimensionSpec, room: number): DimensionText => {
   const fits = (text: string) => estimateTextWidthMm(text, LABEL_SIZE_MM) <= room
-  const whole = note === undefined ? value : `${value} ${note}`
-  return fits(whole) ? { text: whole, fits: true } : { text: value, fits: fits(value) }
+  const texts = [note, shortNote].filter((n) => n !== undefined).map((n) => `${value} ${n}`)
+  const fitting = [...texts, value].find(fits)
+  return { text: fitting ?? value, fits: fitting !== undefined }
 }
 
 /** An oblique tick where a dimension line ends, as builders draw it; it can't be taken for an edge. */
@@ -86,11 +89,11 @@ export const levelDimension = (d: LevelDimension): readonly DrawingItem[] => {
   ]
 }
 
-/** A dimension up the paper; the text reads from the right. */
+/** A dimension up the paper; the text reads from the right, and stands below a line too short for it. */
 export const uprightDimension = (d: UprightDimension): readonly DrawingItem[] => {
   const [start, end] = reach(d.outlineX, d.x)
   const { text, fits } = textOf(d, Math.abs(d.y1 - d.y0))
-  const top = Math.min(d.y0, d.y1)
+  const foot = Math.max(d.y0, d.y1)
   return [
     ...[d.y0, d.y1].map((y) => solidLine('thin', { x: start, y }, { x: end, y })),
     solidLine('thin', { x: d.x, y: d.y0 }, { x: d.x, y: d.y1 }, `dimension/${d.name}`),
@@ -99,9 +102,9 @@ export const uprightDimension = (d: UprightDimension): readonly DrawingItem[] =>
     textItem(
       fits
         ? { x: d.x - TEXT_ABOVE, y: (d.y0 + d.y1) / 2 }
-        : { x: d.x - TEXT_ABOVE, y: top - 2 * TICK_HALF },
+        : { x: d.x - TEXT_ABOVE, y: foot + 2 * TICK_HALF },
       text,
-      { anchor: fits ? 'middle' : 'start', angleDeg: 90, tag: `dimension/${d.name}` },
+      { anchor: fits ? 'middle' : 'end', angleDeg: 90, tag: `dimension/${d.name}` },
     ),
   ]
 }

@@ -11,17 +11,19 @@ export const frontView = (hive: Hive, units: UnitPreferences): ViewSpec => {
   const outline = outlineOf(hive.parts, FROM_FRONT)
   const middle = d.cavityLength / 2
   const show = (mm: number) => formatLength(mm, units.length)
-  const across = (name: string, length: number, note: string) => ({
+  const across = (name: string, length: number, note: string, shortNote: string) => ({
     name,
     value: show(length),
     note,
+    shortNote,
     u0: middle - length / 2,
     u1: middle + length / 2,
   })
-  const height = (name: string, top: number, note: string) => ({
+  const height = (name: string, top: number, note: string, shortNote: string) => ({
     name,
     value: show(top - d.groundHeight),
     note,
+    shortNote,
     v0: d.groundHeight,
     v1: top,
   })
@@ -31,15 +33,15 @@ export const frontView = (hive: Hive, units: UnitPreferences): ViewSpec => {
     outline,
     ground: d.groundHeight,
     below: [
-      across('cavityLength', d.cavityLength, 'inside'),
-      across('outerLength', d.outerLength, 'over the walls'),
-      across('roofLength', d.roofLength, 'over the roof'),
+      across('cavityLength', d.cavityLength, 'inside', 'inside'),
+      across('outerLength', d.outerLength, 'over the walls', 'walls'),
+      across('roofLength', d.roofLength, 'over the roof', 'roof'),
     ],
     left: [
-      height('workingHeight', d.frameTop, 'to the top bars'),
-      height('wallTopHeight', d.wallTop, 'to the wall top'),
+      height('workingHeight', d.frameTop, 'to the top bars', 'top bars'),
+      height('wallTopHeight', d.wallTop, 'to the wall top', 'wall top'),
       // No one measures a roof to a tenth of a millimetre.
-      { ...height('roofTopHeight', d.roofTop, 'in all'), value: wholeHeight },
+      { ...height('roofTopHeight', d.roofTop, 'in all', 'in all'), value: wholeHeight },
     ],
     right: [],
   }

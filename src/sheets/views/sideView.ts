@@ -12,17 +12,19 @@ import { FROM_LEFT, FROM_RIGHT } from './projection.ts'
 export const sideView = (hive: Hive, units: UnitPreferences, end: 'left' | 'right'): ViewSpec => {
   const d = hive.dimensions
   const show = (mm: number) => formatLength(mm, units.length)
-  const across = (name: string, width: number, note: string) => ({
+  const across = (name: string, width: number, note: string, shortNote: string) => ({
     name,
     value: show(width),
     note,
+    shortNote,
     u0: -width / 2,
     u1: width / 2,
   })
-  const height = (name: string, top: number, note: string) => ({
+  const height = (name: string, top: number, note: string, shortNote: string) => ({
     name,
     value: show(top - d.groundHeight),
     note,
+    shortNote,
     v0: d.groundHeight,
     v1: top,
   })
@@ -31,14 +33,14 @@ export const sideView = (hive: Hive, units: UnitPreferences, end: 'left' | 'righ
     outline: outlineOf(hive.parts, end === 'left' ? FROM_LEFT : FROM_RIGHT),
     ground: d.groundHeight,
     below: [
-      across('cavityWidth', d.cavityWidth, 'inside'),
-      across('outerWidth', d.outerWidth, 'over the walls'),
-      across('roofWidth', d.roofWidth, 'over the roof'),
+      across('cavityWidth', d.cavityWidth, 'inside', 'inside'),
+      across('outerWidth', d.outerWidth, 'over the walls', 'walls'),
+      across('roofWidth', d.roofWidth, 'over the roof', 'roof'),
     ],
     left: [],
     right: [
-      height('restHeight', d.restHeight, 'to the frame rest'),
-      height('coverLedgeHeight', d.coverLedgeHeight, 'to the cover ledge'),
+      height('restHeight', d.restHeight, 'to the frame rest', 'rest'),
+      height('coverLedgeHeight', d.coverLedgeHeight, 'to the cover ledge', 'ledge'),
     ],
   }
 }

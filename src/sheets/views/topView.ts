@@ -17,6 +17,7 @@ export const topView = (hive: Hive, units: UnitPreferences): ViewSpec => {
         name: 'roofLength',
         value: formatLength(d.roofLength, units.length),
         note: 'over the roof',
+        shortNote: 'roof',
         u0: middle - d.roofLength / 2,
         u1: middle + d.roofLength / 2,
       },
@@ -26,6 +27,7 @@ export const topView = (hive: Hive, units: UnitPreferences): ViewSpec => {
         name: 'roofWidth',
         value: formatLength(d.roofWidth, units.length),
         note: 'over the roof',
+        shortNote: 'roof',
         v0: -d.roofWidth / 2,
         v1: d.roofWidth / 2,
       },
@@ -41,6 +43,7 @@ export const openTopView = (hive: Hive, units: UnitPreferences): ViewSpec => {
   const open = hive.parts.filter((p) => p.motion !== 'lid' && p.motion !== 'cover')
   return {
     title: 'Top view, lid and covers off',
+    shortTitle: 'Frames from above',
     outline: outlineOf(open, FROM_ABOVE),
     below: [
       {
@@ -54,6 +57,7 @@ export const openTopView = (hive: Hive, units: UnitPreferences): ViewSpec => {
         name: 'outerLength',
         value: show(d.outerLength),
         note: 'over the walls',
+        shortNote: 'walls',
         u0: d.cavityLength / 2 - d.outerLength / 2,
         u1: d.cavityLength / 2 + d.outerLength / 2,
       },
@@ -70,6 +74,7 @@ export const openTopView = (hive: Hive, units: UnitPreferences): ViewSpec => {
         name: 'outerWidth',
         value: show(d.outerWidth),
         note: 'over the walls',
+        shortNote: 'walls',
         v0: -d.outerWidth / 2,
         v1: d.outerWidth / 2,
       },

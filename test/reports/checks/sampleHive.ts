@@ -39,7 +39,7 @@ export const SAMPLE: Design = withFields(
     { field: 'cavity.divider', value: 'none' },
     { field: 'walls.liningMm', value: 12 },
     { field: 'walls.coreMm', value: 60 },
-    { field: 'walls.targetM2KPerW', value: 1.4 },
+    { field: 'walls.targetM2KPerW', value: 1.2 },
     { field: 'lid.coreMm', value: 80 },
     { field: 'lid.targetM2KPerW', value: 1.8 },
     { field: 'lid.deckMm', value: 4 },

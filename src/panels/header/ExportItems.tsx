@@ -6,7 +6,6 @@ import { useDesignStore } from '../../store/designStore.ts'
 import { useViewStore } from '../../store/viewStore.ts'
 import type { OutsideWork, PictureWish } from '../actions.ts'
 import { say } from '../notice.ts'
-import { Menu } from './Menu.tsx'
 import { saveFile } from './saveFile.ts'
 
 const SIZES = [
@@ -14,8 +13,8 @@ const SIZES = [
   { widthPx: 3840, heightPx: 2400, name: 'Picture for print, 3840 × 2400' },
 ] as const
 
-/** Pictures of the view and the cut list as a table file. */
-export const PictureMenu = ({ outside }: { readonly outside: OutsideWork }) => {
+/** Pictures of the view, and the cut list as a table file. */
+export const ExportItems = ({ outside }: { readonly outside: OutsideWork }) => {
   const [isClear, setClear] = useState(false)
   const name = () => useDesignStore.getState().design.title.name
 
@@ -38,7 +37,7 @@ export const PictureMenu = ({ outside }: { readonly outside: OutsideWork }) => {
     saveFile(fileNameFor(answer.design.title.name, 'cut list', 'csv'), blob)
   }
   return (
-    <Menu name="Export">
+    <>
       <h3>The view as a PNG</h3>
       <label className="menu-check">
         <input type="checkbox" checked={isClear} onChange={(e) => setClear(e.target.checked)} />
@@ -54,6 +53,6 @@ export const PictureMenu = ({ outside }: { readonly outside: OutsideWork }) => {
         Cut list as CSV
         <small>For a spreadsheet</small>
       </button>
-    </Menu>
+    </>
   )
 }

@@ -1,0 +1,19 @@
+import { useMemo, useSyncExternalStore } from 'react'
+
+/** One column, as on a phone or at a high zoom. The styles use the same width. */
+export const PHONE_PX = 899
+/** Hive and answers share the right side. The styles use the same width. */
+export const NARROW_PX = 1279
+
+/** Whether the page is at most this wide. */
+export const useMaxWidth = (px: number): boolean => {
+  const query = useMemo(() => matchMedia(`(max-width: ${px}px)`), [px])
+  const watch = useMemo(
+    () => (onChange: () => void) => {
+      query.addEventListener('change', onChange)
+      return () => query.removeEventListener('change', onChange)
+    },
+    [query],
+  )
+  return useSyncExternalStore(watch, () => query.matches)
+}

@@ -1,0 +1,76 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { DEFAULT_DESIGN } from '../../src/design/defaults.ts'
+import type { Design } from '../../src/design/schema.ts'
+import { deriveHive } from '../../src/hive/deriveHive.ts'
+import type { Hive } from '../../src/hive/hive.ts'
+import { type Report, runReports } from '../../src/reports/report.ts'
+import { type PaperName, paperOf } from '../../src/sheets/pages/paper.ts'
+import type { SheetContent } from '../../src/sheets/pages/sheetPage.ts'
+import type { BuildSheetInput } from '../../src/sheets/pdf/buildSheet.ts'
+import { readFontMetrics } from '../../src/sheets/type/fontMetrics.ts'
+import { createTypesetter } from '../../src/sheets/type/typesetter.ts'
+import { METRIC, type UnitPreferences } from '../../src/units/preferences.ts'
+
+const require = createRequire(import.meta.url)
+
+const readFont = (style: string): Uint8Array =>
+  new Uint8Array(
+    readFileSync(
+      require.resolve(`@expo-google-fonts/ibm-plex-sans/${style}/IBMPlexSans_${style}.ttf`),
+    ),
+  )
+
+export const FONTS = { regular: readFont('400Regular'), semibold: readFont('600SemiBold') }
+
+export const TYPE = createTypesetter({
+  regular: readFontMetrics(FONTS.regular),
+  semibold: readFontMetrics(FONTS.semibold),
+})
+
+export interface Built {
+  readonly design: Design
+  readonly hive: Hive
+  readonly report: Report
+}
+
+/** The hive of a design that is known to build. */
+export const built = (design: Design = DEFAULT_DESIGN): Built => {
+  const result = deriveHive(design)
+  if (result.kind !== 'built') throw new Error(JSON.stringify(result.refusals))
+  return { design, hive: result.hive, report: runReports(design, result.hive) }
+}
+
+export interface SheetOptions {
+  readonly paper?: PaperName
+  readonly units?: UnitPreferences
+}
+
+/** What a sheet is built from, dated 9 April 2031. */
+export const sheetInput = (
+  { design, hive, report }: Built,
+  { paper = 'a4', units = METRIC }: SheetOptions = {},
+): BuildSheetInput => ({
+  design,
+  hive,
+  report,
+  units,
+  paper,
+  date: '2031-04-09',
+  fonts: FONTS,
+})
+
+/** The same for the pages before they become a PDF. */
+export const sheetContent = (
+  { design, hive, report }: Built,
+  { paper = 'a4', units = METRIC }: SheetOptions = {},
+): SheetContent => ({
+  design,
+  hive,
+  report,
+  units,
+  date: '2031-04-09',
+  picture: undefined,
+  paper: paperOf(paper),
+  type: TYPE,
+})
