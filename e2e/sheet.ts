@@ -73,6 +73,19 @@ export const stageButton = (page: Page, name: string): Locator =>
 
 export const titleBlock = (page: Page): Locator => page.getByRole('region', { name: 'Title block' })
 
+/** The figures of the title block by their names. */
+export const readFigures = (page: Page): Promise<Readonly<Record<string, string>>> =>
+  titleBlock(page)
+    .locator('.cell')
+    .evaluateAll((cells) =>
+      Object.fromEntries(
+        cells.map((cell) => {
+          const [label, ...rest] = [...cell.children].map((child) => child.textContent)
+          return [label, rest.join(' ')]
+        }),
+      ),
+    )
+
 /** The field in which a number is typed. */
 export const numberField = (page: Page, label: string): Locator =>
   page.getByRole('textbox', { name: label, exact: true })

@@ -227,18 +227,22 @@ export const buildHardware = (
     ...lidHinges,
     ...floorHinges,
     ...latchParts,
-    metal(
-      'lid-handle',
-      'Lid handle',
-      'lid',
-      box(
+    makePart({
+      id: 'lid/handle',
+      name: 'Lid handle',
+      group: 'lid',
+      motion: 'lid',
+      material: lid.railMaterial,
+      grain: 'x',
+      solids: box(
         [middle - HANDLE.length / 2, middle + HANDLE.length / 2],
         [handleY - handleHeight / 2, handleY + handleHeight / 2],
         slab(lidFront, rim, HANDLE.depth),
       ),
-      [`lid/rim-${lidFront}`],
-      lidFront,
-    ),
+      fixedTo: [`lid/rim-${lidFront}`],
+      explode: { direction: outwardOf(lidFront), layer: 4 },
+      step: STEP.rim,
+    }),
   ]
 }
 

@@ -150,5 +150,5 @@ export const checkMeasures = (design: Design, d: HiveDimensions, refuser: Refuse
   checkBoards(design, d, refuser)
   checkPanels(design, d, refuser)
   checkLid(design, d, refuser)
-  checkStand(design, d, refuser)
+  checkStand(design, refuser)
 }

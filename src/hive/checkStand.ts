@@ -1,14 +1,10 @@
 import { STAND_FIELDS } from '../design/placeFields.ts'
 import type { Design } from '../design/schema.ts'
-import type { HiveDimensions } from './dimensions.ts'
 import { FLOOR_CLEARANCE } from './measure.ts'
 import { atLeast, atMost, mm, type Refuser, ROUNDING } from './refuse.ts'
 
-/** Shorter legs leave no room for their braces, mm. */
-const LEAST_LEG = 200
-
-/** Refuses legs that stand in the way of the floor, and legs too short to be any. */
-export const checkStand = (design: Design, d: HiveDimensions, refuser: Refuser): void => {
+/** Refuses legs that would stand in the way of the floor. */
+export const checkStand = (design: Design, refuser: Refuser): void => {
   const { stand, walls } = design
   if (stand.form === 'none') return
   const bearer = walls.coreMm + walls.claddingMm - FLOOR_CLEARANCE
@@ -23,18 +19,5 @@ export const checkStand = (design: Design, d: HiveDimensions, refuser: Refuser):
     field: 'stand.legWidthMm',
     message: `The bearer under the end wall is ${mm(bearer)} wide, so a leg of ${mm(stand.legWidthMm)} would stand in the way of the floor. Make the legs slimmer or choose no stand.`,
     suggestion: Math.max(slimmest, atMost(bearer)),
-  })
-  const leg = -d.bearerHeight - d.groundHeight
-  const needed = Math.ceil(stand.workingHeightMm + LEAST_LEG - leg - ROUNDING)
-  const isShort = leg < LEAST_LEG - ROUNDING
-  const highest = STAND_FIELDS.workingHeightMm.max
-  refuser.when(isShort && needed > highest, {
-    field: 'stand.form',
-    message: `A hive with frames ${mm(d.frameDepth)} deep and legs under it would be worked at ${mm(needed)}, too high to reach into. Choose no stand.`,
-  })
-  refuser.when(isShort && needed <= highest, {
-    field: 'stand.workingHeightMm',
-    message: `With this frame the legs would be ${mm(Math.max(0, leg))} long. Raise the working height to ${mm(needed)} or choose no stand.`,
-    suggestion: needed,
   })
 }

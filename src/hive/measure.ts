@@ -11,6 +11,8 @@ export const CLOTH_THICKNESS = 1
 export const TRAY_THICKNESS = 4
 /** Least height of a firring at its low end, mm. */
 export const FIRRING_LOW = 10
+/** Shorter legs leave no room for their braces, so the hive stands higher than was asked, mm. */
+export const LEAST_LEG = 200
 /** How much taller the bearers are than the floor is thick, so that the floor never stands on the ground. */
 const BEARER_REACH = 8
 
@@ -90,7 +92,9 @@ export const measureHive = (design: Design, row: readonly RowItem[]): HiveDimens
     roofWidth,
     bearerHeight,
     groundHeight:
-      design.stand.form === 'none' ? -bearerHeight : frameTop - design.stand.workingHeightMm,
+      design.stand.form === 'none'
+        ? -bearerHeight
+        : Math.min(frameTop - design.stand.workingHeightMm, -bearerHeight - LEAST_LEG),
     frameCentres: row.flatMap((item) => (item.kind === 'frame' ? [(item.x0 + item.x1) / 2] : [])),
   }
 }

@@ -87,6 +87,8 @@ export const createStage = ({ gl, scene, camera, labelLayer, invalidate }: Stage
     invalidate()
   }
   const unsubscribe = store.subscribe((view, previous) => {
+    // What only the panels care about draws no frame.
+    if (!SHOWN.some((key) => view[key] !== previous[key])) return
     show(view)
     if (MOVES.some((key) => view[key] !== previous[key])) orbit.follow('always')
   })
@@ -181,6 +183,16 @@ const MOVES = [
   'frameLift',
   'liftedFrame',
   'showDimensions',
+] as const
+const SHOWN = [
+  ...MOVES,
+  'sectionAxis',
+  'sectionAt',
+  'selectedPartIds',
+  'hoveredPartId',
+  'camera',
+  'units',
+  'quality',
 ] as const
 
 const toggled = (ids: readonly string[], id: string): readonly string[] =>

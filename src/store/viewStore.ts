@@ -54,7 +54,8 @@ export const INITIAL_VIEW: ViewState = {
   liftedFrame: 0,
   frameLift: 0,
   sectionAxis: 'none',
-  sectionAt: 0.5,
+  // Off the middle, where a stud would hide the insulation.
+  sectionAt: 0.44,
   selectedPartIds: [],
   hoveredPartId: undefined,
   camera: { preset: 'three-quarter', serial: 0 },

@@ -108,8 +108,8 @@ describe('readDesignFile', () => {
 
 describe('reportOn', () => {
   it('names the number to change when the hive cannot be built', () => {
-    const { stand } = DEFAULT_DESIGN
-    const low = { ...DEFAULT_DESIGN, stand: { ...stand, workingHeightMm: 450 } }
+    const { frame } = DEFAULT_DESIGN
+    const low = { ...DEFAULT_DESIGN, frame: { ...frame, topBarLengthMm: 460 } }
     const built = deriveHive(low)
     if (built.kind === 'built') throw new Error('Choose a design that is refused.')
     const [refusal] = built.refusals

@@ -35,7 +35,7 @@ export const checkLidPull = (context: Context): readonly Check[] => {
       why: 'The lid is opened with one hand while the other holds the smoker.',
       source: 'project limits 100 and 150 N, after HSE push and pull guidance',
       fix: () => lightenLid(context),
-      partIds: presentIds(context.hive.parts, ['hardware/lid-handle', 'roof/cover-sheet']),
+      partIds: presentIds(context.hive.parts, ['lid/handle', 'roof/cover-sheet']),
     }),
   ]
 }

@@ -1,5 +1,6 @@
 import type { Design } from '../../design/schema.ts'
 import type { Hive } from '../../hive/hive.ts'
+import { LEAST_LEG } from '../../hive/measure.ts'
 import { assess } from './assess.ts'
 import type { Check } from './check.ts'
 import { mmText, proposeFix, stepUp } from './proposeFix.ts'
@@ -7,8 +8,6 @@ import { mmText, proposeFix, stepUp } from './proposeFix.ts'
 /** Best place of the hands for heavy work: this far below the elbow, mm. */
 const LEAST_BELOW = 100
 const MOST_BELOW = 250
-/** The hive refuses shorter legs, mm. */
-const LEAST_LEG = 200
 const STEP = 5
 
 /** Height of the rim over the ground against the keeper's elbow (rule S22). */
@@ -44,6 +43,35 @@ export const checkWorkingHeight = ({
           { field: 'stand.workingHeightMm', value: height },
         ])
       },
+    }),
+    ...checkShortLegs({ design, hive }),
+  ]
+}
+
+/** Legs have a least length; a deep frame then stands higher than was asked. */
+const checkShortLegs = ({
+  design,
+  hive,
+}: {
+  readonly design: Pick<Design, 'stand'>
+  readonly hive: Pick<Hive, 'dimensions'>
+}): readonly Check[] => {
+  const { frameTop, groundHeight } = hive.dimensions
+  const actual = frameTop - groundHeight
+  if (design.stand.form === 'none') return []
+  return [
+    assess({
+      id: 'leg-length',
+      title: 'Height of the top bars over the ground',
+      quantity: 'length',
+      measured: actual,
+      band: { high: design.stand.workingHeightMm },
+      why: `Legs shorter than ${LEAST_LEG} mm have no room for braces, so a tall hive stands higher than asked.`,
+      source: 'common practice',
+      fix: () =>
+        proposeFix(`Work at ${mmText(stepUp(actual, STEP))}`, [
+          { field: 'stand.workingHeightMm', value: stepUp(actual, STEP) },
+        ]),
     }),
   ]
 }

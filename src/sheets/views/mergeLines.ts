@@ -9,6 +9,9 @@ export interface VisibleLine {
   readonly partId: string
 }
 
+/** Shorter stretches are the ends of an edge felt from just beside it, not lines, mm. */
+const LEAST_SILHOUETTE = 0.2
+
 /** Lines closer than this are one line, mm. */
 const SAME_LINE = 0.05
 
@@ -100,7 +103,9 @@ const mergeCarrier = (placed: readonly Placed[]): readonly VisibleLine[] => {
   if (first === undefined) return []
   const { du, dv, offset } = first
   const point = (t: number): ModelPoint => ({ u: t * du - offset * dv, v: t * dv + offset * du })
-  const silhouettes = join(placed.filter((p) => p.line.kind === 'silhouette'))
+  const silhouettes = join(placed.filter((p) => p.line.kind === 'silhouette')).filter(
+    (s) => s.to - s.from > LEAST_SILHOUETTE,
+  )
   const edges = join(placed.filter((p) => p.line.kind === 'edge')).flatMap((e) =>
     remainder(e, silhouettes),
   )

@@ -11,7 +11,7 @@ describe('canBuildWith', () => {
   })
 
   it.each([
-    ['stand.workingHeightMm', 300],
+    ['frame.topBarLengthMm', 460],
     ['cavity.followerAAfterFrame', 30],
     ['openings.entrances.0.centreMm', 20],
   ])('refuses what the hive refuses: %s of %s', (field, value) => {
