@@ -6,6 +6,8 @@ import { captureImage, captureExploded } from './src/scene/capture.ts'
 import { useViewStore } from './src/store/viewStore.ts'
 import { deriveHive } from './src/hive/deriveHive.ts'
 import { DEFAULT_DESIGN } from './src/design/defaults.ts'
+import { EXAMPLES } from './src/design/examples.ts'
+Object.assign(window, { EXAMPLES })
 const derive = (change: any) => { const r = deriveHive(change(DEFAULT_DESIGN)); if (r.kind !== 'built') throw new Error(JSON.stringify(r)); return r.hive }
 const App = () => {
   const [hive, setHive] = useState(() => derive((d: any) => d))

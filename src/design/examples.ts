@@ -25,15 +25,16 @@ const twoColonySchool = (): Design => {
   const parted = chooseDivider({ ...long, cavity }, 'fitted')
   return {
     ...parted,
+    floor: { ...parted.floor, dropAngleDeg: 20 },
     stand: { ...parted.stand, workingHeightMm: 760 },
     colony: { ...parted.colony, strength: 'small', clusterKg: 1.4, storesKg: 16 },
-    keeper: { ...parted.keeper, comfortableLiftKg: 6, elbowHeightMm: 950, people: 2 },
+    keeper: { ...parted.keeper, comfortableLiftKg: 7, elbowHeightMm: 950, people: 2 },
   }
 }
 
 /** Thin walls do in a mild winter; legs no wider than such a wall. */
 const seasideSingle = (): Design => {
-  const { frame, walls, lid, floor, stand, site, colony } = DEFAULT_DESIGN
+  const { frame, walls, lid, floor, stand, site, colony, keeper } = DEFAULT_DESIGN
   const single: Design = { ...DEFAULT_DESIGN, frame: { ...frame, form: 'single' } }
   const long = setFrameCount(single, 24)
   return {
@@ -45,12 +46,13 @@ const seasideSingle = (): Design => {
     stand: { ...stand, workingHeightMm: 700, legWidthMm: 45 },
     site: { ...site, annualMeanC: 11, seasonalSwingC: 10, meanHumidityPercent: 82, coldNightC: -3 },
     colony: { ...colony, storesKg: 14 },
+    keeper: { ...keeper, elbowHeightMm: 860 },
   }
 }
 
 /** Shade, heavy slow insulation, and a vent in each end for a draught below the covers. */
 const dryValley = (): Design => {
-  const { frame, cavity, openings, lid, walls, colony } = DEFAULT_DESIGN
+  const { frame, cavity, openings, lid, walls, floor, colony, keeper } = DEFAULT_DESIGN
   const middle = (frame.bodyLengthMm + 2 * cavity.endBarSpaceMm) / 2
   const vent = { ...DEFAULT_VENT, centreMm: middle, widthMm: 120, belowRestMm: 20 }
   return {
@@ -61,7 +63,7 @@ const dryValley = (): Design => {
       insulation: 'wood-fibre',
       coreMm: 140,
       insulationShape: 'tapered',
-      overhangMm: 100,
+      overhangMm: 80,
     },
     openings: {
       ...openings,
@@ -78,6 +80,8 @@ const dryValley = (): Design => {
       coldNightC: -6,
     },
     colony: { ...colony, storesKg: 18 },
+    floor: { ...floor, dropAngleDeg: 25 },
+    keeper: { ...keeper, people: 2 },
   }
 }
 

@@ -135,7 +135,7 @@ export const SHOP_FIELDS = {
     min: 50,
     max: 1500,
     step: 10,
-    default: 610,
+    default: 800,
   }),
   longestBoardMm: length({
     label: 'Longest board you can get',

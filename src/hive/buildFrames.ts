@@ -57,6 +57,15 @@ const sideBarSolids = (design: Design, half: Half, x: number, z: [number, number
   ]
 }
 
+/** What is sawn off both edges of a side bar below its shoulder. */
+const shoulderNotches = ({ frame }: Design, half: Half): readonly Operation[] => {
+  const depth = (frame.shoulderWidthMm - frame.sideBarWidthMm) / 2
+  if (depth === 0) return []
+  const height = half.top - half.topBar.thickness - half.bottom
+  const width = height - Math.min(height / 3, LONGEST_SHOULDER)
+  return [{ kind: 'notch', width, depth, count: 2 }]
+}
+
 const buildHalf = (
   design: Design,
   half: Half,
@@ -124,6 +133,7 @@ const buildHalf = (
         'y',
         sideBarSolids(design, half, x, side < 0 ? [-body, -inner] : [inner, body]),
         [id('top-bar')],
+        shoulderNotches(design, half),
       ),
     ),
     part(

@@ -13,11 +13,12 @@ export const fillAround = (pocket: Rect, blocks: readonly Rect[]): readonly Rect
   const inside = blocks.filter((b) => rectsOverlap(pocket, b))
   if (inside.length === 0) return [pocket]
   const across = subtractRects(pocket, inside)
-  if (narrowest(across) >= LEAST_PIECE) return across
   const along = subtractRects(turn(pocket), inside.map(turn)).map(turn)
-  if (narrowest(along) >= LEAST_PIECE) return along
+  // Fewer and wider pieces are easier to cut and lose less at their edges.
+  const wider = narrowest(across) >= narrowest(along) ? across : along
+  if (narrowest(wider) >= LEAST_PIECE) return wider
   const halves = partBetween(pocket, inside)
-  if (halves === undefined) return narrowest(across) >= narrowest(along) ? across : along
+  if (halves === undefined) return wider
   return halves.flatMap((half) => fillAround(half, inside))
 }
 

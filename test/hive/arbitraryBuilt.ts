@@ -1,4 +1,4 @@
-import type fc from 'fast-check'
+import fc from 'fast-check'
 import type { Design } from '../../src/design/schema.ts'
 import { arbitraryDesign, arbitrarySchemaDesign } from '../design/arbitraryDesign.ts'
 import { type Built, mendDesign } from './mendDesign.ts'
@@ -11,7 +11,17 @@ export const runs = (usual: number): number =>
   Math.ceil(usual * Number(process.env.PROPERTY_RUNS ?? 1))
 
 const mended = (designs: fc.Arbitrary<Design>): fc.Arbitrary<Built> =>
-  designs.map(mendDesign).filter((built) => built !== undefined)
+  designs
+    .map(mendDesign)
+    .filter((built) => built !== undefined)
+    .map((built) => ({ ...built, [fc.toStringMethod]: () => JSON.stringify(built.design) }))
+
+/** Mostly the hives that a person might draw, and some from the edges of the ranges. */
+export const arbitraryMixedBuilt = (): fc.Arbitrary<Built> =>
+  fc.oneof(
+    { arbitrary: arbitraryBuilt(), weight: 2 },
+    { arbitrary: arbitraryExtremeBuilt(), weight: 1 },
+  )
 
 /** Hives that a person might draw, with every refusal obeyed. */
 export const arbitraryBuilt = (): fc.Arbitrary<Built> => mended(arbitraryDesign())

@@ -5,12 +5,9 @@ import { type Box, boxVolume } from '../../src/geometry/box.ts'
 import { solidBounds, solidVolume } from '../../src/geometry/solid.ts'
 import type { Hive, PanelSummary } from '../../src/hive/hive.ts'
 import type { Part } from '../../src/hive/part.ts'
-import { arbitraryBuilt, arbitraryExtremeBuilt, runs } from './arbitraryBuilt.ts'
+import { arbitraryMixedBuilt, runs } from './arbitraryBuilt.ts'
 
-const hives = fc.oneof(
-  { arbitrary: arbitraryBuilt(), weight: 2 },
-  { arbitrary: arbitraryExtremeBuilt(), weight: 1 },
-)
+const hives = arbitraryMixedBuilt()
 
 type PanelId = PanelSummary['id']
 const PANELS: readonly PanelId[] = [

@@ -38,9 +38,9 @@ describe('cutSolid', () => {
   })
 
   it('cuts a tilted board across z in a longer section', () => {
-    // At 60 degrees a board 20 thick measures 20 / sin 60 along the plane, and is 100 long.
+    // Its faces lean 60 degrees from the level, so upright through it measures 20 / cos 60.
     const cut = cutSolid(board, turnedBy(60), { axis: 'z', at: 0 })
-    expect(areaOf(cut)).toBeCloseTo((100 * 20) / Math.sin(Math.PI / 3), 6)
+    expect(areaOf(cut)).toBeCloseTo((100 * 20) / Math.cos(Math.PI / 3), 6)
   })
 
   it('cuts a wedge across its axis in its own triangle', () => {

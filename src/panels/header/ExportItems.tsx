@@ -38,7 +38,7 @@ export const ExportItems = ({ outside }: { readonly outside: OutsideWork }) => {
   }
   return (
     <>
-      <h3>The view as a PNG</h3>
+      <p className="menu-heading">The view as a PNG</p>
       <label className="menu-check">
         <input type="checkbox" checked={isClear} onChange={(e) => setClear(e.target.checked)} />
         Clear ground, to lay over something
@@ -48,7 +48,7 @@ export const ExportItems = ({ outside }: { readonly outside: OutsideWork }) => {
           {title}
         </button>
       ))}
-      <h3>Lists</h3>
+      <p className="menu-heading">Lists</p>
       <button type="button" onClick={saveCsv}>
         Cut list as CSV
         <small>For a spreadsheet</small>

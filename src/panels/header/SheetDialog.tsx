@@ -15,11 +15,11 @@ interface SheetDialogProps {
 }
 
 type State =
-  | { readonly kind: 'working'; readonly progress: SheetProgress }
+  | { readonly kind: 'working'; readonly progress?: SheetProgress }
   | { readonly kind: 'ready'; readonly blob: Blob }
   | { readonly kind: 'failed'; readonly message: string }
 
-const START: State = { kind: 'working', progress: { done: 0, total: 1 } }
+const START: State = { kind: 'working' }
 
 /** Draws the build sheet with progress in sight, then offers it; saving is one click of its own. */
 export const SheetDialog = ({ paper, buildSheet, onClose }: SheetDialogProps) => {
@@ -45,13 +45,11 @@ export const SheetDialog = ({ paper, buildSheet, onClose }: SheetDialogProps) =>
     <Dialog title={`Build sheet, ${PAPER_NAMES[paper]}`} onClose={onClose}>
       {state.kind === 'working' && (
         <>
-          <p role="status">
-            Drawing the sheets: step {state.progress.done} of {state.progress.total}.
-          </p>
+          <p role="status">{progressLine(state.progress)}</p>
           <progress
             aria-label="Progress of the build sheet"
-            value={state.progress.done}
-            max={state.progress.total}
+            value={state.progress?.done ?? 0}
+            max={state.progress?.total ?? 1}
           />
           <p className="dialog-actions">
             <button type="button" className="plain" onClick={onClose}>
@@ -96,3 +94,8 @@ export const SheetDialog = ({ paper, buildSheet, onClose }: SheetDialogProps) =>
     </Dialog>
   )
 }
+
+const progressLine = (progress: SheetProgress | undefined): string =>
+  progress === undefined
+    ? 'Taking a picture of the hive.'
+    : `Drawing the sheets: step ${progress.done} of ${progress.total}.`

@@ -32,7 +32,7 @@ export const SheetHead = ({ outside }: { readonly outside: OutsideWork }) => {
           <Menu name="Design">
             <FileActions onShare={share} />
             {isPhone && <ExportItems outside={outside} />}
-            <h3>Examples</h3>
+            <p className="menu-heading">Examples</p>
             <ExampleButtons />
           </Menu>
         ) : (

@@ -95,11 +95,11 @@ export const NumberInput = ({ path, field }: NumberInputProps) => {
       <p className={note.isWrong ? 'note wrong' : 'note'} id={`${id}-note`} role="status">
         {note.text}
       </p>
+      <FieldRefusals path={path} field={field} />
       <p className="about" id={`${id}-about`}>
         {field.meaning} <span className="range">{showRange(field, units)}.</span>
       </p>
       <UsualSizes path={path} field={field} value={value} />
-      <FieldRefusals path={path} field={field} />
     </div>
   )
 }

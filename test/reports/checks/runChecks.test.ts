@@ -130,7 +130,7 @@ const CASES: readonly Row[] = [
   ],
   ['lid-pull', { 'lid.deckMm': 4 }, 'ok'],
   ['lid-pull', { 'lid.deckMm': 15 }, 'look'],
-  ['lid-pull', { 'lid.coverMaterial': 'galvanised-steel', 'lid.coverMm': 2 }, 'fix'],
+  ['lid-pull', { 'lid.coverMaterial': 'galvanised-steel', 'lid.coverMm': 2.5 }, 'fix'],
   ['entrance-height', { 'openings.entrances.0.heightMm': 8 }, 'ok'],
   ['entrance-height', { 'openings.entrances.0.heightMm': 9 }, 'look'],
   ['entrance-height', { 'openings.entrances.0.heightMm': 11 }, 'fix'],
