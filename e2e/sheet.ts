@@ -14,14 +14,14 @@ const isTrouble = (message: ConsoleMessage): boolean =>
   ['error', 'warning'].includes(message.type()) &&
   !KNOWN.some((known) => known.test(message.text()))
 
-/** A test that fails on any error or warning in the console; `tolerated` adds what it provokes itself. */
-export const test = base.extend<{ tolerated: readonly RegExp[]; quietConsole: undefined }>({
-  tolerated: [[], { option: true }],
+/** A test that fails on any error or warning in the console; `tolerated` is what it provokes itself. */
+export const test = base.extend<{ tolerated: RegExp; quietConsole: undefined }>({
+  tolerated: [/(?!)/, { option: true }],
   quietConsole: [
     async ({ page, tolerated }, use) => {
       const trouble: string[] = []
       const note = (text: string) => {
-        if (!tolerated.some((pattern) => pattern.test(text))) trouble.push(text)
+        if (!tolerated.test(text)) trouble.push(text)
       }
       page.on('console', (message) => isTrouble(message) && note(message.text()))
       page.on('pageerror', (error) => note(String(error)))

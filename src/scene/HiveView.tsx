@@ -108,7 +108,8 @@ const describeView = (hive: Hive): string => {
   return `3D view of a horizontal hive with ${frames} frames and ${hive.parts.length} parts. Arrow keys turn it, plus and minus zoom, Home shows it from the start.`
 }
 
-const FILL = { position: 'relative', width: '100%', height: '100%' } as const
+// The focus ring lies inside, because the view fills its frame.
+const FILL = { position: 'relative', width: '100%', height: '100%', outlineOffset: -3 } as const
 const OVERLAY = {
   position: 'absolute',
   inset: 0,

@@ -42,7 +42,7 @@ const project = (p: DimensionLine['from'], camera: Camera): { x: number; y: numb
   return { x: scratch.x, y: scratch.y, z: scratch.z }
 }
 
-export const LABEL_FONT = '"IBM Plex Sans", system-ui, sans-serif'
+const LABEL_FONT = '"IBM Plex Sans", system-ui, sans-serif'
 const LABEL_PX = 16
 /** Figures stand over their line, as ISO 129-1 has it. */
 const RAISE_PX = 11

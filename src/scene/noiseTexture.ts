@@ -1,7 +1,7 @@
 import { Data3DTexture, LinearFilter, RedFormat, RepeatWrapping, UnsignedByteType } from 'three'
 
 /** Cells along each edge of the noise block. */
-export const NOISE_CELLS = 32
+const NOISE_CELLS = 32
 
 /**
  * A block of even noise that repeats without a seam, made from a fixed seed so that every picture of

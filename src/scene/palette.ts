@@ -27,7 +27,7 @@ export const lookOf = (material: string): Look => {
 }
 
 /** Shared with the branches of `surfaceShader.ts`. */
-export const SURFACE_CODES: Readonly<Record<MaterialSurface | 'mesh', number>> = {
+const SURFACE_CODES: Readonly<Record<MaterialSurface | 'mesh', number>> = {
   softwood: 0,
   hardwood: 1,
   plywood: 2,
@@ -65,7 +65,7 @@ const COLOUR_BY_MATERIAL: Readonly<Record<string, string>> = {
   spruce: '#eed6aa',
   pine: '#e9cb98',
   'white-pine': '#efdcb6',
-  'western-red-cedar': '#b9835b',
+  'western-red-cedar': '#c79a76',
   'douglas-fir': '#d5a371',
   larch: '#d9aa76',
   'southern-pine': '#dcb071',

@@ -1,9 +1,8 @@
 import type { Hive } from '../hive/hive.ts'
 import { formatLength } from '../units/length.ts'
 import type { UnitPreferences } from '../units/preferences.ts'
-import { firstScale, fitsIn } from './fitScale.ts'
 import type { ViewDrawing } from './view.ts'
-import { composeView, type ViewSpec, viewSize } from './views/composeView.ts'
+import { fitView, type ViewSpec } from './views/composeView.ts'
 import { cutParts } from './views/cutParts.ts'
 import type { CutPlane } from './views/cutSolid.ts'
 import { boundsOf } from './views/polygon2.ts'
@@ -67,8 +66,5 @@ export const sectionDrawing = (
     ...dimensions,
     right: [],
   }
-  return composeView(
-    spec,
-    firstScale((n) => fitsIn(viewSize(spec, n), AREA)),
-  )
+  return fitView(spec, AREA)
 }

@@ -33,7 +33,7 @@ const movePoint = (p: PaperPoint, dx: number, dy: number): PaperPoint => ({
 })
 
 /** The same item moved by `dx` to the right and `dy` down, mm. */
-export const moveItem = (item: DrawingItem, dx: number, dy: number): DrawingItem => {
+const moveItem = (item: DrawingItem, dx: number, dy: number): DrawingItem => {
   switch (item.kind) {
     case 'line':
       return { ...item, from: movePoint(item.from, dx, dy), to: movePoint(item.to, dx, dy) }

@@ -25,7 +25,7 @@ export const sharedVolume = (a: Box, b: Box): number =>
   Math.max(0, Math.min(a.y1, b.y1) - Math.max(a.y0, b.y0)) *
   Math.max(0, Math.min(a.z1, b.z1) - Math.max(a.z0, b.z0))
 
-/** Whether a place lies inside some part's solids; parts are taken as the boxes around their solids. */
+/** Whether a place lies in some part's solids or on their faces; parts are taken as the boxes around their solids. */
 export const isSolidAt = (
   parts: readonly Part[],
   { x, y, z }: { readonly x: number; readonly y: number; readonly z: number },
@@ -33,6 +33,6 @@ export const isSolidAt = (
   parts.some((p) =>
     p.solids.some((s) => {
       const b = solidBounds(s)
-      return b.x0 < x && x < b.x1 && b.y0 < y && y < b.y1 && b.z0 < z && z < b.z1
+      return b.x0 <= x && x <= b.x1 && b.y0 <= y && y <= b.y1 && b.z0 <= z && z <= b.z1
     }),
   )

@@ -31,14 +31,18 @@ describe('a divider', () => {
         const divider = row.find(({ kind }) => kind === 'divider')
         expect(divider).toBeDefined()
         if (divider === undefined) return
-        const side = d.cavityWidth / 2 + d.seatWidth
-        // All that lies between floor and lid, out to the strips behind the lugs.
-        const window = rect(-side, side, 0, d.wallTop)
-        for (const x of [divider.x0 + 1, divider.x1 - 1]) {
-          for (const gap of openAt(hive, x, window)) {
-            expect(Math.min(gap.u1 - gap.u0, gap.v1 - gap.v0)).toBeLessThanOrEqual(BEE_TIGHT)
-          }
-        }
+        // All that lies between floor and lid, and over the ledges out to the strips behind the lugs.
+        const [half, side] = [d.cavityWidth / 2, d.cavityWidth / 2 + d.seatWidth]
+        const windows = [
+          rect(-half, half, 0, d.wallTop),
+          rect(half, side, d.restHeight, d.wallTop),
+          rect(-side, -half, d.restHeight, d.wallTop),
+        ]
+        const gaps = windows.flatMap((window) =>
+          [divider.x0 + 1, divider.x1 - 1].flatMap((x) => openAt(hive, x, window)),
+        )
+        const widths = gaps.map((gap) => Math.min(gap.u1 - gap.u0, gap.v1 - gap.v0))
+        expect(Math.max(0, ...widths)).toBeLessThanOrEqual(BEE_TIGHT)
       }),
       { numRuns: runs(200), seed: 501 },
     )

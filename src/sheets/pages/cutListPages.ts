@@ -33,14 +33,14 @@ const cutTable = (rows: readonly CutListRow[], units: UnitPreferences): Block =>
   columns: [
     { title: 'Part', share: 12, weight: 'semibold' },
     { title: 'Pieces', share: 17, anchor: 'end', weight: 'semibold' },
-    { title: 'Name', share: 44 },
-    { title: 'Length', share: 18, anchor: 'end', weight: 'semibold' },
+    { title: 'Name', share: 41 },
+    { title: 'Length', share: 17, anchor: 'end', weight: 'semibold' },
     { title: 'Width', share: 17, anchor: 'end', weight: 'semibold' },
     { title: 'Thick', share: 16, anchor: 'end', weight: 'semibold' },
     { title: 'Grain', share: 23 },
     { title: 'Material', share: 38 },
     { title: 'Each', share: 18, anchor: 'end' },
-    { title: 'Work and stock', share: 64 },
+    { title: 'Work and stock', share: 68 },
   ],
   rows: rows.map((row) => {
     const show = (mm: number) => formatLength(mm, units.length)

@@ -1,6 +1,6 @@
-import { firstScale, fitsIn, type Size } from '../fitScale.ts'
+import type { Size } from '../fitScale.ts'
 import { placeDrawing, type ViewDrawing } from '../view.ts'
-import { composeView, viewSize } from '../views/composeView.ts'
+import { fitView } from '../views/composeView.ts'
 import { crossSection } from '../views/crossSection.ts'
 import { wallSection } from '../views/wallSection.ts'
 import { type Block, heading, paragraph } from './blocks.ts'
@@ -32,10 +32,7 @@ const wholeSection = (content: SheetContent): SheetPage => {
   const spec = crossSection(hive, units)
   const box = paper.content
   const area = { widthMm: box.x1 - box.x0 - TEXT_WIDTH - GUTTER, heightMm: box.y1 - box.y0 }
-  const drawing = composeView(
-    spec,
-    firstScale((n) => fitsIn(viewSize(spec, n), area)),
-  )
+  const drawing = fitView(spec, area)
   const text = { ...box, x0: box.x1 - TEXT_WIDTH }
   return {
     title: 'Section across the hive',

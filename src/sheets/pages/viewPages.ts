@@ -1,7 +1,7 @@
 import type { DrawingItem } from '../drawing.ts'
 import { firstScale, fitsIn, SCALE_DENOMINATORS, type Size } from '../fitScale.ts'
 import { placeDrawing, type ViewDrawing } from '../view.ts'
-import { composeView, type ViewSpec, viewSize } from '../views/composeView.ts'
+import { composeView, fitView, type ViewSpec, viewSize } from '../views/composeView.ts'
 import { lengthSection } from '../views/crossSection.ts'
 import { frontView } from '../views/frontView.ts'
 import { sideView } from '../views/sideView.ts'
@@ -114,7 +114,7 @@ const rowPages = (specs: readonly ViewSpec[], content: SheetContent): readonly S
   while (waiting.length > 0) {
     const [first, second] = waiting
     if (first === undefined) break
-    const alone = composeView(first, fitRow([first], area))
+    const alone = fitView(first, area)
     const beside = second && besideDrawing(second, area, alone)
     const row = beside ? [alone, beside] : [alone]
     pages.push({
@@ -131,14 +131,15 @@ const rowPages = (specs: readonly ViewSpec[], content: SheetContent): readonly S
 }
 
 /**
- * The next view beside one already drawn, at that one's scale or one step smaller, unless it would lose
- * more than one step of the scale it could have alone.
+ * The next view beside one already drawn, at that one's scale or one step smaller, where there is room
+ * and it loses at most one step of the scale that it has alone and stays at 1:20 or above if it can.
  */
 const besideDrawing = (spec: ViewSpec, area: Size, alone: ViewDrawing): ViewDrawing | undefined => {
   const stepOf = (n: number) => SCALE_DENOMINATORS.map(Number).indexOf(n)
   const step = stepOf(alone.scaleDenominator)
-  const most = stepOf(fitRow([spec], area)) + 1
-  return SCALE_DENOMINATORS.slice(step, Math.min(step, most - 1) + 2)
+  const ownScale = fitRow([spec], area)
+  return SCALE_DENOMINATORS.slice(step, step + 2)
+    .filter((n) => stepOf(n) <= stepOf(ownScale) + 1 && n <= Math.max(SMALLEST_SHARED, ownScale))
     .map((n) => composeView(spec, n))
     .find(
       (d) =>

@@ -5,7 +5,7 @@ export interface PrintableText {
 }
 
 /** Stands for each character that the typeface does not have. */
-export const STAND_IN = '?'
+const STAND_IN = '?'
 
 /**
  * Makes any text printable: one `?` for each character (as people count them, so one for an emoji of

@@ -7,7 +7,7 @@ import {
   solidLine,
   textItem,
 } from '../drawing.ts'
-import type { Size } from '../fitScale.ts'
+import { firstScale, fitsIn, type Size } from '../fitScale.ts'
 import { type ModelPoint, toPaper, type View, type ViewDrawing } from '../view.ts'
 import {
   type DimensionSpec,
@@ -70,6 +70,13 @@ export const viewSize = (spec: ViewSpec, scaleDenominator: number): Size => {
     heightMm: TITLE_ROOM + (bounds.v1 - bounds.v0) / scaleDenominator + roomFor(spec.below.length),
   }
 }
+
+/** A view at the largest standard scale that fits the area. */
+export const fitView = (spec: ViewSpec, area: Size): ViewDrawing =>
+  composeView(
+    spec,
+    firstScale((n) => fitsIn(viewSize(spec, n), area)),
+  )
 
 /** Sets a view with its dimension lines and title on a paper just large enough, at 1:N. */
 export const composeView = (spec: ViewSpec, scaleDenominator: number): ViewDrawing => {

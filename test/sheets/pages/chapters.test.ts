@@ -55,6 +55,12 @@ describe.each(CASES)('all pages of %s', (_name, design, options) => {
     }
   })
 
+  it('set nothing in type under 10 points', () => {
+    const texts = pages.flatMap((p) => p.items).filter((i): i is TextItem => i.kind === 'text')
+    const points = texts.map((t) => (t.sizeMm * 72) / 25.4)
+    expect(Math.min(...points)).toBeGreaterThanOrEqual(10)
+  })
+
   it('have no two texts in one place, title block included', () => {
     for (const page of pages) {
       const framed = pageFrame(page, content, { number: 88, count: 99 })

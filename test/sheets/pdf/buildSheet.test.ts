@@ -113,7 +113,7 @@ describe('buildSheetPdf on A4 in millimetres', () => {
     }
   })
 
-  it('draws no line thinner than 0.18 mm and sets no type under 10 points but in crowded cells', () => {
+  it('draws no line thinner than 0.18 mm', () => {
     for (const line of pdf.pages.flatMap((p) => p.lines)) {
       expect(line.widthPt * MM_PER_PT).toBeGreaterThan(0.175)
     }
