@@ -48,6 +48,8 @@ test('nothing is drawn while nothing changes', async ({ page }) => {
 })
 
 test('a hundred edits leave no geometry or texture behind', async ({ page }) => {
+  // A hundred pictures in software take their time.
+  test.slow()
   await openSheet(page)
   await stageButton(page, 'Cavity').click()
   const frames = numberField(page, 'Number of frames')

@@ -35,6 +35,7 @@ export default defineConfig({
     locale: 'en-GB',
     timezoneId: 'Etc/UTC',
     reducedMotion: 'reduce',
+    actionTimeout: 20_000,
     trace: 'retain-on-failure',
     launchOptions: { args, ...(executablePath && { executablePath }) },
   },

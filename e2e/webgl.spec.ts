@@ -36,7 +36,7 @@ test('without WebGL a drawing stands in, and the rest works', async ({ page }) =
 
 test.describe('a lost context', () => {
   // Losing the context is what this test does; browser and library say so.
-  test.use({ tolerated: /CONTEXT_LOST_WEBGL|Context Lost/ })
+  test.use({ tolerated: /CONTEXT_LOST_WEBGL|Context Lost|WEBGL_lose_context/ })
 
   test('leaves a drawing and a button that brings the view back', async ({ page }) => {
     await openSheet(page)

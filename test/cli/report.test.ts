@@ -113,7 +113,7 @@ describe('reportOn', () => {
     const built = deriveHive(low)
     if (built.kind === 'built') throw new Error('Choose a design that is refused.')
     const [refusal] = built.refusals
-    const { kind, messages } = { messages: [], ...reportOn(thin, []) }
+    const { kind, messages } = { messages: [], ...reportOn(low, []) }
     expect(kind).toBe('bad')
     expect(messages[0]).toBe(`${refusal?.field}: ${refusal?.message}`)
   })

@@ -1,11 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Design } from '../../src/design/schema.ts'
-import { type Box, boxVolume } from '../../src/geometry/box.ts'
+import { type Box, boundingBox, boxExtent, boxVolume } from '../../src/geometry/box.ts'
 import { solidBounds, solidVolume } from '../../src/geometry/solid.ts'
 import type { Hive, PanelSummary } from '../../src/hive/hive.ts'
 import type { Part } from '../../src/hive/part.ts'
 import { arbitraryMixedBuilt, runs } from './arbitraryBuilt.ts'
+import { sharedVolume } from './insideOf.ts'
 
 const hives = arbitraryMixedBuilt()
 
@@ -143,57 +144,63 @@ describe('the timber of a framed panel', () => {
   })
 })
 
-/** Wood of one frame or half: a top bar with or without lugs, two side bars, a bottom bar. */
-const barVolume = (
-  frame: Design['frame'],
-  top: { readonly thickness: number; readonly width: number; readonly lug: number },
-): number => {
-  const { bodyLengthMm: body, sideBarThicknessMm: side, bottomBarThicknessMm: bottom } = frame
-  const topBar = top.width * (body * top.thickness + (frame.topBarLengthMm - body) * top.lug)
-  const height = frame.depthMm - top.thickness
-  const shoulder = frame.shoulderWidthMm === frame.sideBarWidthMm ? 0 : Math.min(height / 3, 80)
-  const sideBars =
-    2 * side * (frame.sideBarWidthMm * (height - shoulder) + frame.shoulderWidthMm * shoulder)
-  return topBar + sideBars + (body - 2 * side) * bottom * frame.bottomBarWidthMm
+/** The face of a core that timber takes up within the part of it that bounds the cavity, mm². */
+const timberFace = (hive: Hive, id: PanelId): number => {
+  const { cavityLength, cavityWidth, restHeight } = hive.dimensions
+  const half = cavityWidth / 2
+  const everywhere = 1e5
+  const within: Readonly<Record<'x' | 'y' | 'z', Box>> = {
+    // Seen along x, y or z: no bound along the line of sight.
+    x: { x0: -everywhere, x1: everywhere, y0: 0, y1: restHeight, z0: -half, z1: half },
+    y: { x0: 0, x1: cavityLength, y0: -everywhere, y1: everywhere, z0: -half, z1: half },
+    z: { x0: 0, x1: cavityLength, y0: 0, y1: restHeight, z0: -everywhere, z1: everywhere },
+  }
+  const sight = id === 'lid' || id === 'floor' ? 'y' : /left|right/.test(id) ? 'x' : 'z'
+  const timber = ['rail', 'stud', 'block'].flatMap((kind) => piecesOf(hive, id, kind))
+  return timber
+    .flatMap((p) => p.solids.map(solidBounds))
+    .reduce((sum, b) => sum + sharedVolume(b, within[sight]) / boxExtent(b, sight), 0)
 }
 
-describe('the wood of the frames', () => {
-  it('is the sum of their bars', () => {
+describe('the summary of a panel', () => {
+  it('counts the timber in the face of the cavity, the rest strip of a wall included', () => {
     fc.assert(
-      fc.property(hives, ({ design: { frame, cavity }, hive }) => {
-        const bars = hive.parts.filter((p) => p.group === 'frames' && !p.bought)
-        const upper = barVolume(frame, {
-          thickness: frame.topBarThicknessMm,
-          width: frame.topBarWidthMm,
-          lug: frame.lugThicknessMm,
-        })
-        const lower = barVolume(frame, {
-          thickness: frame.middleBarThicknessMm,
-          width: frame.sideBarWidthMm,
-          lug: 0,
-        })
-        const each = frame.form === 'split' ? upper + lower : upper
-        const hung = cavity.frames - cavity.emptyPlaces
-        expect(volumeOf(bars) / (each * hung)).toBeCloseTo(1, 9)
-      }),
-      { numRuns: runs(150), seed: 305 },
-    )
-  })
-
-  it('stands around sheets of foundation that fill the frame', () => {
-    fc.assert(
-      fc.property(hives, ({ design: { frame, cavity }, hive }) => {
-        const sheets = hive.parts.filter((p) => p.material === 'beeswax-foundation')
-        const halves = frame.form === 'split' ? 2 : 1
-        expect(sheets).toHaveLength(
-          frame.foundation ? halves * (cavity.frames - cavity.emptyPlaces) : 0,
-        )
-        for (const { size } of sheets) {
-          const clear = frame.bodyLengthMm - 2 * frame.sideBarThicknessMm
-          expect([size.length, size.width]).toContainEqual(expect.closeTo(clear, 6))
+      fc.property(hives, ({ hive }) => {
+        const { cavityLength, cavityWidth, restDepth } = hive.dimensions
+        expect(hive.panels.map(({ id }) => id).toSorted()).toEqual(PANELS.toSorted())
+        for (const { id, timberArea, coreArea } of hive.panels) {
+          const isFlat = id === 'lid' || id === 'floor'
+          const length = /left|right/.test(id) ? cavityWidth : cavityLength
+          const strip = isFlat ? 0 : length * restDepth
+          expect(timberArea).toBeCloseTo(timberFace(hive, id) + strip, 3)
+          const height = isFlat ? cavityWidth : hive.dimensions.cavityHeight
+          expect(coreArea).toBeCloseTo(length * height, 6)
+          expect(timberArea).toBeLessThanOrEqual(coreArea)
         }
       }),
-      { numRuns: runs(80), seed: 306 },
+      { numRuns: runs(150), seed: 307 },
+    )
+  })
+})
+
+describe('the cladding of a wall', () => {
+  it('is of equal boards, none wider than can be bought, from the floor to the top', () => {
+    fc.assert(
+      fc.property(hives, ({ design: { walls }, hive }) => {
+        for (const id of PANELS.filter((panel) => panel.endsWith('wall'))) {
+          const boards = piecesOf(hive, id, 'cladding').map((p) =>
+            boundingBox(p.solids.map(solidBounds)),
+          )
+          const { wallTop } = hive.dimensions
+          const each = wallTop / boards.length
+          if (walls.claddingForm === 'sheet') expect(boards).toHaveLength(1)
+          else expect(each).toBeLessThanOrEqual(walls.boardWidthMm + 1e-6)
+          expect(boards.map((b) => [b.y0, b.y1])).toEqual(
+            boards.map((_, i) => [expect.closeTo(i * each, 6), expect.closeTo((i + 1) * each, 6)]),
+          )
+        }
+      }),
+      { numRuns: runs(80), seed: 308 },
     )
   })
 })
