@@ -17,6 +17,7 @@ const STAGES = [
 
 const SIZES = [
   { width: 1600, height: 1000 },
+  { width: 1280, height: 800 },
   { width: 1024, height: 768 },
   { width: 390, height: 844 },
 ] as const
@@ -34,6 +35,7 @@ for (const viewport of SIZES) {
     test.use({ viewport })
 
     test('axe finds nothing on any stage or answer', async ({ page }) => {
+      test.slow()
       await openSheet(page)
       for (const stage of STAGES) {
         await stageButton(page, stage).click()
@@ -57,7 +59,11 @@ for (const viewport of SIZES) {
 
     test('no control lies over another', async ({ page }) => {
       await openSheet(page)
-      expect(await coveredControls(page)).toEqual([])
+      for (const stage of STAGES) {
+        await stageButton(page, stage).click()
+        await unfoldAll(page)
+        expect(await coveredControls(page), stage).toEqual([])
+      }
     })
   })
 }
@@ -107,6 +113,7 @@ test('the keyboard alone is enough', async ({ page }) => {
   await tabTo(page, frames)
   await page.keyboard.press('ArrowUp')
   await expect(frames).toHaveValue('21')
+  await page.keyboard.press('Control+a')
   await page.keyboard.type('26')
   await page.keyboard.press('Enter')
   await expect(frames).toHaveValue('26')

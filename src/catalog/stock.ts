@@ -11,7 +11,7 @@ export interface StockSection {
 
 /**
  * The smallest stock section that a finished part can be ripped from, as text for a cut list:
- * `from 2x4 (38.1 x 88.9 actual)`, in mm. Smallest means least cross-section.
+ * `from 2x4 (38.1 × 88.9 actual)`, in mm. Smallest means least cross-section.
  * The order of the two sides does not matter. `undefined` if no section is large enough, or if a
  * side is not a positive number.
  */
@@ -29,7 +29,10 @@ export function nominalFor(
   const first = fits[0]
   if (first === undefined) return undefined
   const best = fits.reduce((least, row) => (area(row) < area(least) ? row : least), first)
-  return `from ${best.nominal} (${best.thicknessMm} x ${best.widthMm} actual)`
+  const actual = `${best.thicknessMm} × ${best.widthMm}`
+  const nominal = best.nominal.replace(/ x /g, ' × ')
+  // A section whose name is its size needs no saying twice.
+  return nominal.endsWith(actual) ? `from ${nominal}` : `from ${nominal} (${actual} actual)`
 }
 
 /**

@@ -10,6 +10,7 @@ import { LiveSummary } from './LiveSummary.tsx'
 import { NoticeBar } from './NoticeBar.tsx'
 import { TitleBlock } from './TitleBlock.tsx'
 import { useDropFile } from './useDropFile.ts'
+import { PHONE_PX, useMaxWidth } from './useMaxWidth.ts'
 import { useShortcuts } from './useShortcuts.ts'
 import { ViewWindow } from './ViewWindow.tsx'
 
@@ -22,6 +23,14 @@ interface SheetProps {
 export const Sheet = ({ outside, drawHive }: SheetProps) => {
   useShortcuts()
   useDropFile()
+  const isPhone = useMaxWidth(PHONE_PX)
+  const view = <ViewWindow drawHive={drawHive} />
+  const answers = (
+    <div className="sheet-answers">
+      <Answers />
+      <TitleBlock />
+    </div>
+  )
   return (
     <>
       <a className="skip" href="#inputs">
@@ -29,15 +38,18 @@ export const Sheet = ({ outside, drawHive }: SheetProps) => {
       </a>
       <main className="sheet">
         <SheetHead outside={outside} />
+        {/* In one column the hive comes first; the Tab key must go as the eye does. */}
+        {isPhone && view}
         <StageRule />
         <StagePanel />
-        <div className="sheet-right">
-          <ViewWindow drawHive={drawHive} />
-          <div className="sheet-answers">
-            <Answers />
-            <TitleBlock />
+        {isPhone ? (
+          answers
+        ) : (
+          <div className="sheet-right">
+            {view}
+            {answers}
           </div>
-        </div>
+        )}
       </main>
       <LiveSummary />
       <OpenDialog />

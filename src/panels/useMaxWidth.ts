@@ -2,8 +2,8 @@ import { useMemo, useSyncExternalStore } from 'react'
 
 /** One column, as on a phone or at a high zoom. The styles use the same width. */
 export const PHONE_PX = 899
-/** Hive and answers share the right side. The styles use the same width. */
-export const NARROW_PX = 1279
+/** The head of the sheet folds its file buttons into a menu. */
+export const FOLDED_HEAD_PX = 1279
 
 /** Whether the page is at most this wide. */
 export const useMaxWidth = (px: number): boolean => {

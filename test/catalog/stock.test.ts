@@ -58,29 +58,29 @@ describe('STOCK_SECTIONS', () => {
 
 describe('nominalFor', () => {
   it('names the trade size and what it really measures', () => {
-    expect(nominalFor(38.1, 88.9, 'us')).toBe('from 2x4 (38.1 x 88.9 actual)')
-    expect(nominalFor(38, 63, 'metric')).toBe('from CLS 38 x 63 (38 x 63 actual)')
+    expect(nominalFor(38.1, 88.9, 'us')).toBe('from 2x4 (38.1 × 88.9 actual)')
+    expect(nominalFor(38, 63, 'metric')).toBe('from CLS 38 × 63')
   })
 
   it('takes the section with the least timber that still holds the part', () => {
     // 19 x 60: 1x3 (63.5 wide) holds it, 1x2 (38.1 wide) does not.
-    expect(nominalFor(19, 60, 'us')).toBe('from 1x3 (19.05 x 63.5 actual)')
+    expect(nominalFor(19, 60, 'us')).toBe('from 1x3 (19.05 × 63.5 actual)')
     // 30 x 30 is too thick for any 1x.
-    expect(nominalFor(30, 30, 'us')).toBe('from 2x2 (38.1 x 38.1 actual)')
+    expect(nominalFor(30, 30, 'us')).toBe('from 2x2 (38.1 × 38.1 actual)')
     // 24 x 44 is too thick for planed 20; 25 x 50 = 1250 mm² is the next.
-    expect(nominalFor(24, 44, 'metric')).toBe('from sawn 25 x 50 (25 x 50 actual)')
+    expect(nominalFor(24, 44, 'metric')).toBe('from sawn 25 × 50')
   })
 
   it('does not mistake the trade size for the real one', () => {
     // A true 2 x 4 inch part cannot come from a 2x4, nor from any other 2x.
     expect(nominalFor(50.8, 101.6, 'us')).toBeUndefined()
     // A 100 mm wide part cannot come from a planed "ex 100", which is 94.
-    expect(nominalFor(20, 100, 'metric')).toBe('from sawn 25 x 100 (25 x 100 actual)')
+    expect(nominalFor(20, 100, 'metric')).toBe('from sawn 25 × 100')
   })
 
   it('lets an 89 mm rail come from a 2x4, but not a 90 mm one', () => {
-    expect(nominalFor(38, 89, 'us')).toBe('from 2x4 (38.1 x 88.9 actual)')
-    expect(nominalFor(38, 90, 'us')).toBe('from 2x6 (38.1 x 139.7 actual)')
+    expect(nominalFor(38, 89, 'us')).toBe('from 2x4 (38.1 × 88.9 actual)')
+    expect(nominalFor(38, 90, 'us')).toBe('from 2x6 (38.1 × 139.7 actual)')
   })
 
   it('finds nothing for parts too large, and for sides that are not positive numbers', () => {

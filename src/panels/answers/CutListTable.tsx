@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'react'
 import type { CutListRow } from '../../reports/shop/computeShop.ts'
 import { useViewStore } from '../../store/viewStore.ts'
 import type { LengthUnit } from '../../units/length.ts'
+import { PHONE_PX } from '../useMaxWidth.ts'
 import { formatSize } from './formatSize.ts'
 
 interface CutListTableProps {
@@ -36,11 +37,12 @@ const Row = ({ row, unit }: { readonly row: CutListRow; readonly unit: LengthUni
   const select = useViewStore((s) => s.select)
   const isChosen = useViewStore((s) => s.selectedPartIds.some((id) => row.partIds.includes(id)))
   useEffect(() => {
-    if (isChosen) line.current?.scrollIntoView({ block: 'nearest' })
+    // On a phone the page itself would jump away from the hive.
+    const isPhone = matchMedia(`(max-width: ${PHONE_PX}px)`).matches
+    if (isChosen && !isPhone) line.current?.scrollIntoView({ block: 'nearest' })
   }, [isChosen])
   const toggle = () => select(isChosen ? [] : row.partIds)
   return (
-    // biome-ignore lint/a11y/useKeyWithClickEvents: the button in the row serves the keyboard
     <tr ref={line} className={isChosen ? 'chosen' : undefined} onClick={toggle}>
       <th scope="row" className="mark">
         {row.label}

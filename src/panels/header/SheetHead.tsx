@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import type { PaperName } from '../../sheets/pages/paper.ts'
 import type { OutsideWork } from '../actions.ts'
-import { NARROW_PX, PHONE_PX, useMaxWidth } from '../useMaxWidth.ts'
+import { FOLDED_HEAD_PX, PHONE_PX, useMaxWidth } from '../useMaxWidth.ts'
 import { Brand } from './Brand.tsx'
 import { ExampleButtons } from './ExampleButtons.tsx'
 import { ExportItems } from './ExportItems.tsx'
@@ -16,7 +16,7 @@ import { UnitSwitch } from './UnitSwitch.tsx'
 
 /** The head of the sheet: the name, and what is done with the design as a whole. */
 export const SheetHead = ({ outside }: { readonly outside: OutsideWork }) => {
-  const isNarrow = useMaxWidth(NARROW_PX)
+  const isFolded = useMaxWidth(FOLDED_HEAD_PX)
   const isPhone = useMaxWidth(PHONE_PX)
   const [isSharing, setSharing] = useState(false)
   const [paper, setPaper] = useState<PaperName>()
@@ -28,7 +28,7 @@ export const SheetHead = ({ outside }: { readonly outside: OutsideWork }) => {
       <HistoryButtons />
       <UnitSwitch />
       <div className="head-actions">
-        {isNarrow ? (
+        {isFolded ? (
           <Menu name="Design">
             <FileActions onShare={share} />
             {isPhone && <ExportItems outside={outside} />}

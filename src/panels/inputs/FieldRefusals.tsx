@@ -1,5 +1,6 @@
 import type { Field } from '../../design/field.ts'
-import { useAnswers } from '../../store/answers.ts'
+import { answersFor } from '../../store/answers.ts'
+import { useDesignStore } from '../../store/designStore.ts'
 import { useViewStore } from '../../store/viewStore.ts'
 import { changeField } from './changeField.ts'
 import { showWithUnit } from './numberShown.ts'
@@ -13,9 +14,12 @@ export const FieldRefusals = ({
   readonly field: Field
 }) => {
   const units = useViewStore((s) => s.units)
-  const refusals = useAnswers().refusals.filter((r) => r.field === path)
-  return refusals.map(({ message, suggestion }) => (
-    <div className="refusal" key={message}>
+  // Nothing is redrawn as long as there is no refusal, however fast the design changes.
+  const refusal = useDesignStore((s) => answersFor(s.design).refusals.find((r) => r.field === path))
+  if (refusal === undefined) return null
+  const { message, suggestion } = refusal
+  return (
+    <div className="refusal">
       <p>{message}</p>
       {suggestion !== undefined && field.kind === 'number' && (
         <button type="button" className="plain" onClick={() => changeField(path, suggestion)}>
@@ -23,5 +27,5 @@ export const FieldRefusals = ({
         </button>
       )}
     </div>
-  ))
+  )
 }

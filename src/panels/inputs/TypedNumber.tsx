@@ -19,6 +19,9 @@ const STEPS: Readonly<Record<string, number>> = {
   PageDown: -10,
 }
 
+/** Units that need another width of field. */
+const KIND: Readonly<Record<string, string>> = { '': 'bare', in: 'fractional' }
+
 /** A typed figure. What is typed stands until Enter or leaving the field; Escape gives it up. */
 export const TypedNumber = (props: TypedNumberProps) => {
   const { id, shown, unit, describedBy, isWrong, onCommit, onForget, onStep, onStepEnd } = props
@@ -42,7 +45,7 @@ export const TypedNumber = (props: TypedNumberProps) => {
     onStep(steps)
   }
   return (
-    <span className={unit === '' ? 'typed bare' : 'typed'}>
+    <span className={`typed ${KIND[unit] ?? ''}`}>
       <input
         id={id}
         type="text"
