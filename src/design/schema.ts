@@ -62,8 +62,6 @@ export const GROUP_FIELDS = {
   keeper: KEEPER_FIELDS,
 } as const
 
-export type GroupKey = keyof typeof GROUP_FIELDS
-
 export const designSchema: z.ZodType<Design> = z.strictObject({
   version: z.literal(DESIGN_VERSION),
   title: groupSchema(TITLE_FIELDS),

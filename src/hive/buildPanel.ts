@@ -61,10 +61,7 @@ export interface BuiltPanel {
 }
 
 /** The shop operations that cut these openings into one piece. */
-export const openingOperations = (
-  openings: readonly PlacedOpening[],
-  piece: Rect,
-): readonly Operation[] =>
+const openingOperations = (openings: readonly PlacedOpening[], piece: Rect): readonly Operation[] =>
   openings
     .filter((o) => o.holes.some((h) => rectsOverlap(h, piece)))
     .map((o) =>

@@ -30,7 +30,7 @@ export type HiveResult =
   | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] }
 
 /** No piece that is sawn is thinner or narrower than this, mm. */
-export const LEAST_PIECE = 3
+const LEAST_PIECE = 3
 
 /** Rooms between the ends and the divider, along x. */
 const roomsOf = (

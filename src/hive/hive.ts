@@ -1,5 +1,4 @@
 import type { Box } from '../geometry/box.ts'
-import type { Solid } from '../geometry/solid.ts'
 import type { Vec3 } from '../geometry/vector.ts'
 import type { HiveDimensions } from './dimensions.ts'
 import type { Part } from './part.ts'
@@ -85,6 +84,3 @@ export interface Hive {
     readonly use: string
   }[]
 }
-
-/** Volume in which solids of `parts` lie. */
-export const solidsOf = (parts: readonly Part[]): readonly Solid[] => parts.flatMap((p) => p.solids)

@@ -11,7 +11,7 @@ import {
 import { fillAround } from './fillAround.ts'
 
 /** Timber left beside and above a hole that goes through a panel, mm. */
-export const BLOCK_SIDE = 20
+const BLOCK_SIDE = 20
 const BLOCK_ABOVE = 12
 /** A strip of insulation narrower than this is not worth cutting; the timber beside it grows. */
 export const LEAST_POCKET = 20

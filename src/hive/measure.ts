@@ -17,14 +17,14 @@ export const LEAST_LEG = 200
 const BEARER_REACH = 8
 
 /** Whole frame, top of top bar to bottom of bottom bar, mm. */
-export const frameDepthOf = ({ frame }: Design): number =>
+const frameDepthOf = ({ frame }: Design): number =>
   frame.form === 'split' ? 2 * frame.depthMm : frame.depthMm
 
 /** Whether loose boards lie above the frames. */
 export const hasCovers = ({ cavity }: Design): boolean => cavity.closure !== 'touching'
 
 /** Height of the upper ring of strips: the covers and what lies under them, mm. */
-export const coverRingHeightOf = ({ cavity }: Design): number =>
+const coverRingHeightOf = ({ cavity }: Design): number =>
   cavity.closure === 'touching'
     ? 0
     : cavity.coverThicknessMm + (cavity.closure === 'cloth' ? CLOTH_THICKNESS : 0)

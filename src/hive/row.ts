@@ -13,7 +13,7 @@ interface Board {
 }
 
 /** Boards among the frames, from left to right. */
-export const rowBoards = ({ cavity }: Design): readonly Board[] => {
+const rowBoards = ({ cavity }: Design): readonly Board[] => {
   const followers = (['followerAAfterFrame', 'followerBAfterFrame'] as const)
     .slice(0, { none: 0, one: 1, two: 2 }[cavity.followers])
     .map(

@@ -46,7 +46,7 @@ interface ViewActions {
   readonly select: (partIds: readonly string[]) => void
 }
 
-export const INITIAL_VIEW: ViewState = {
+const INITIAL_VIEW: ViewState = {
   stage: 'frame',
   explode: 0,
   lidOpen: 0,

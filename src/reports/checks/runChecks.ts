@@ -29,7 +29,6 @@ export type {
   CheckContext,
   CheckQuantity,
   FieldChange,
-  Fix,
   Verdict,
 } from './check.ts'
 

@@ -13,7 +13,7 @@ import { computeMonthlyOutside, type OutsideMonth } from './monthlyOutside.ts'
 import { computePanelHeat, type PanelHeat } from './panelHeat.ts'
 
 export type { HeatFlow } from '../../solvers/iso6946/surfaceResistances.ts'
-export type { LayerAnswer, PanelHeat } from './panelHeat.ts'
+export type { PanelHeat } from './panelHeat.ts'
 
 export interface HeatReport {
   readonly panels: readonly PanelHeat[]

@@ -7,7 +7,7 @@ import { hingedPullN } from './hingedPull.ts'
 import type { KeeperReport, Lift } from './keeperReport.ts'
 import { byMass, findCarriedLifts, findHingedLifts } from './lifts.ts'
 
-export type { KeeperReport, Lift } from './keeperReport.ts'
+export type { KeeperReport } from './keeperReport.ts'
 
 /** What the hive asks of the keeper's back and hands. Linear in the number of parts. */
 export const computeKeeper = (

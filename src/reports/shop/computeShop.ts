@@ -6,7 +6,7 @@ import { materialTotals } from './materialTotals.ts'
 import type { ShopReport } from './shopReport.ts'
 import { stockSystemOf } from './stockSystem.ts'
 
-export type { CutListRow, HiveMasses, MaterialTotal, ShopReport } from './shopReport.ts'
+export type { CutListRow, MaterialTotal, ShopReport } from './shopReport.ts'
 
 /** Everything that the workshop needs to know about the parts. Linear in the number of parts. */
 export const computeShop = (
