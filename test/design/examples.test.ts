@@ -56,7 +56,7 @@ describe('EXAMPLES', () => {
 
   it('shades and vents the hive of the dry valley', () => {
     const { lid, openings } = exampleById('dry-valley')
-    expect([lid.overhangMm, lid.insulationShape]).toEqual([100, 'tapered'])
+    expect([lid.overhangMm, lid.insulationShape]).toEqual([80, 'tapered'])
     expect(openings.vents.map((vent) => vent.wall)).toEqual(['left', 'right'])
   })
 })

@@ -124,7 +124,7 @@ describe('cutList', () => {
 
   it('names the section that a wooden part is sawn from, in the system asked for', () => {
     const rail = piece([at(0, 0, 0, 400, 38, 89)])
-    expect(cutList([rail], 'metric')[0]?.stock).toContain('CLS 38 x 89')
+    expect(cutList([rail], 'metric')[0]?.stock).toContain('CLS 38 × 89')
     expect(cutList([rail], 'us')[0]?.stock).toContain('2x4')
     expect(
       cutList([piece([at(0, 0, 0, 400, 12, 89)], { material: 'plywood-birch' })])[0]?.stock,
