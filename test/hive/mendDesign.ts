@@ -42,8 +42,6 @@ const obey = (design: Design, { field, suggestion }: Refusal): Design => {
     }
     case 'floor':
       return { ...design, openings: { ...openings, entrances: [], vents: [] } }
-    case 'stand':
-      return { ...design, stand: { ...design.stand, form: 'none' } }
     case 'cavity':
       return { ...design, cavity: seatBoards(design.cavity) }
     default:
