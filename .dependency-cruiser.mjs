@@ -23,8 +23,8 @@ const mayUse = {
   reports: ['zod'],
   sheets: ['pdfkit', 'fflate'],
   store: ['zustand', 'react'],
-  scene: ['three', 'react', '@react-three/fiber', '@react-three/drei'],
-  panels: ['react', 'react-dom', '@base-ui/react', '@fontsource/ibm-plex-sans'],
+  scene: ['three', 'react', '@react-three/fiber'],
+  panels: ['react', 'react-dom', '@fontsource/ibm-plex-sans'],
   workers: ['@expo-google-fonts/ibm-plex-sans'],
 }
 
