@@ -30,7 +30,7 @@ export interface Opening {
   readonly holes: number
   /** Clear area of the whole opening, mm². */
   readonly area: number
-  /** The colony it serves, from the left; 0 when it opens into no colony's room. */
+  /** The colony it serves, from the left. */
   readonly colony: number
 }
 

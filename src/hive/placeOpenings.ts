@@ -39,7 +39,7 @@ const squaresFor = (outline: Rect): readonly Rect[] => {
   })
 }
 
-/** Which colony's room an opening leads into, counted from the left; 0 when it meets the divider. */
+/** Which colony's room an opening leads into, counted from the left; 0 (refused) when it meets the divider. */
 const colonyOf = (wall: EntranceDesign['wall'], outline: Rect, row: readonly RowItem[]): number => {
   const divider = row.find((item) => item.kind === 'divider')
   if (divider === undefined || wall === 'left') return 1
@@ -145,6 +145,29 @@ const refuseUpright = (
   })
 }
 
+/** A tunnel across the divider would join the two colonies' rooms. */
+const refuseAcrossDivider = (
+  { kind, source, path }: Wanted,
+  cavity: Rect,
+  row: readonly RowItem[],
+  refuser: Refuser,
+): void => {
+  const divider = row.find((item) => item.kind === 'divider')
+  if (divider === undefined || source.wall === 'left' || source.wall === 'right') return
+  const half = source.widthMm / 2
+  const [left, right] = [divider.x0 - half, divider.x1 + half]
+  const isAcross = source.centreMm > left + ROUNDING && source.centreMm < right - ROUNDING
+  const room = cavity.u1 - cavity.u0
+  const places = [Math.floor(left), Math.ceil(right)]
+    .filter((centre) => centre >= half + EDGE && centre <= room - half - EDGE)
+    .sort((a, b) => Math.abs(a - source.centreMm) - Math.abs(b - source.centreMm))
+  refuser.when(isAcross, {
+    field: `${path}.centreMm`,
+    message: `This ${kind} opens into both colonies' rooms at once. Keep its middle below ${mm(left)} or above ${mm(right)}, clear of the divider.`,
+    suggestion: places[0],
+  })
+}
+
 const refuseFewHoles = ({ source, path, isHoles }: Wanted, refuser: Refuser): void => {
   refuser.when(isHoles && source.heightMm > source.widthMm, {
     field: `${path}.widthMm`,
@@ -173,6 +196,7 @@ export const placeOpenings = (
     const reach = w.kind === 'vent' ? MESH_LAP : 0
     const highest = Math.min(d.restHeight - EDGE, ceiling - reach)
     refuseSideways(w, plane.cavity, refuser)
+    refuseAcrossDivider(w, plane.cavity, row, refuser)
     refuseUpright(w, { highest, rest: d.restHeight }, refuser)
     refuseFewHoles(w, refuser)
     const holes = w.isHoles ? squaresFor(outline) : [outline]

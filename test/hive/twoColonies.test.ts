@@ -1,7 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { DEFAULT_DESIGN } from '../../src/design/defaults.ts'
+import type { Design } from '../../src/design/schema.ts'
+import { setField } from '../../src/design/setField.ts'
 import { type Rect, rect, subtractRects } from '../../src/geometry/rect.ts'
 import { solidBounds } from '../../src/geometry/solid.ts'
+import { deriveHive } from '../../src/hive/deriveHive.ts'
 import type { Hive } from '../../src/hive/hive.ts'
 import { arbitraryMixedBuilt, runs } from './arbitraryBuilt.ts'
 
@@ -18,12 +22,34 @@ const openAt = ({ parts }: Hive, x: number, window: Rect): readonly Rect[] =>
       .map((b) => rect(b.z0, b.z1, b.y0, b.y1)),
   )
 
-const parted = arbitraryMixedBuilt().filter(
-  ({ design, hive }) =>
-    design.cavity.divider === 'fitted' && hive.openings.every(({ colony }) => colony !== 0),
-)
+const parted = arbitraryMixedBuilt().filter(({ design }) => design.cavity.divider === 'fitted')
+
+/** The default design with its divider across the entrance, whose middle is 150 mm from the corner. */
+const acrossEntrance: Design = {
+  ...DEFAULT_DESIGN,
+  cavity: { ...DEFAULT_DESIGN.cavity, divider: 'fitted', dividerAfterFrame: 3 },
+}
 
 describe('a divider', () => {
+  it('refuses an opening across it, and takes the place that it suggests', () => {
+    const refused = deriveHive(acrossEntrance)
+    const refusals = refused.kind === 'refused' ? refused.refusals : []
+    expect(refusals.map(({ field }) => field)).toEqual(['openings.entrances.0.centreMm'])
+    const place = refusals[0]?.suggestion ?? 0
+    const moved = setField(acrossEntrance, 'openings.entrances.0.centreMm', place).design
+    const built = deriveHive(moved)
+    expect(built.kind === 'built' && built.hive.openings[0]?.colony).toBe(2)
+  })
+
+  it('never shares an opening between two colonies', () => {
+    fc.assert(
+      fc.property(parted, ({ hive }) => {
+        expect(hive.openings.filter(({ colony }) => colony !== 1 && colony !== 2)).toEqual([])
+      }),
+      { numRuns: runs(100), seed: 502 },
+    )
+  })
+
   it('leaves no gap over 3 mm beside, above or below it, nor under the lugs', () => {
     fc.assert(
       fc.property(parted, ({ hive }) => {
