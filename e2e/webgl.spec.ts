@@ -30,6 +30,10 @@ test('without WebGL a drawing stands in, and the rest works', async ({ page }) =
   await expect
     .poll(() => drawing.evaluate((element) => element.getAttribute('src') ?? element.innerHTML))
     .not.toBe(source)
+  await expect(drawing).toHaveAttribute('alt', 'The hive cut across')
+  await page.getByText('Lift a frame, cut it open').click()
+  await page.getByText('Along', { exact: true }).click()
+  await expect(drawing).toHaveAttribute('alt', 'The hive cut along its length')
   await chooseFromMenu(page, 'Build sheet', /PDF on A4/)
   await expect(page.getByRole('button', { name: 'Save the PDF' })).toBeVisible({ timeout: 60_000 })
 })

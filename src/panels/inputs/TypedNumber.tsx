@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useState } from 'react'
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react'
 
 interface TypedNumberProps {
   readonly id: string
@@ -26,6 +26,13 @@ const KIND: Readonly<Record<string, string>> = { '': 'bare', in: 'fractional' }
 export const TypedNumber = (props: TypedNumberProps) => {
   const { id, shown, unit, describedBy, isWrong, onCommit, onForget, onStep, onStepEnd } = props
   const [draft, setDraft] = useState<string>()
+  const input = useRef<HTMLInputElement>(null)
+
+  // A new figure in the field one is in is selected whole, so that typing takes its place.
+  useEffect(() => {
+    const field = input.current
+    if (field !== null && field === document.activeElement && field.value === shown) field.select()
+  }, [shown])
 
   const commit = () => {
     if (draft !== undefined) onCommit(draft)
@@ -47,6 +54,7 @@ export const TypedNumber = (props: TypedNumberProps) => {
   return (
     <span className={`typed ${KIND[unit] ?? ''}`}>
       <input
+        ref={input}
         id={id}
         type="text"
         inputMode={unit === 'in' ? 'text' : 'decimal'}

@@ -1,34 +1,58 @@
 import { useEffect, useState } from 'react'
 import type { Hive } from '../../hive/hive.ts'
+import { useViewStore, type ViewState } from '../../store/viewStore.ts'
+import type { UnitPreferences } from '../../units/preferences.ts'
 
-/** The hive as a line drawing, for a browser that cannot draw it in space. */
+/** Where the drawing cuts the hive, in its own millimetres. */
+interface Cut {
+  readonly axis: 'x' | 'z'
+  readonly at: number
+}
+
+/** The hive in section, for a browser that cannot draw it in space. The section controls move the cut. */
 export const FlatHive = ({ hive }: { readonly hive: Hive }) => {
+  const axis = useViewStore((s) => s.sectionAxis)
+  const share = useViewStore((s) => s.sectionAt)
+  const units = useViewStore((s) => s.units)
   const [source, setSource] = useState<string>()
   useEffect(() => {
     let isCurrent = true
-    drawFlat(hive).then((svg) => {
+    drawSection(hive, cutOf(hive, axis, share), units).then((svg) => {
       if (isCurrent) setSource(`data:image/svg+xml,${encodeURIComponent(svg)}`)
     })
     return () => {
       isCurrent = false
     }
-  }, [hive])
+  }, [hive, axis, share, units])
   return (
     <figure className="flat-hive">
-      {source && <img src={source} alt="The hive from its left front corner, lid lifted off" />}
+      {source && (
+        <img
+          src={source}
+          alt={axis === 'z' ? 'The hive cut along its length' : 'The hive cut across'}
+        />
+      )}
       <figcaption>
-        This browser cannot show the hive in space, so it is drawn in lines. Figures, lists and the
+        This browser cannot show the hive in space, so it is drawn cut open. Figures, lists and the
         build sheet are complete.
       </figcaption>
     </figure>
   )
 }
 
+/** As far along the hive as the slider says; while it is whole, across through its middle frame. */
+const cutOf = ({ dimensions: d }: Hive, axis: ViewState['sectionAxis'], share: number): Cut => {
+  if (axis === 'z') return { axis, at: (share - 0.5) * d.outerWidth }
+  if (axis === 'x') return { axis, at: share * d.outerLength - d.wallThickness }
+  const middle = d.frameCentres[Math.floor(d.frameCentres.length / 2)] ?? d.cavityLength / 2
+  return { axis: 'x', at: middle }
+}
+
 /** Few people need it, so it is loaded when it is needed. */
-const drawFlat = async (hive: Hive): Promise<string> => {
-  const [{ pictorialView }, { drawingToSvg }] = await Promise.all([
-    import('../../sheets/views/pictorialView.ts'),
+const drawSection = async (hive: Hive, cut: Cut, units: UnitPreferences): Promise<string> => {
+  const [{ sectionDrawing }, { drawingToSvg }] = await Promise.all([
+    import('../../sheets/sectionDrawing.ts'),
     import('../../sheets/svg.ts'),
   ])
-  return drawingToSvg(pictorialView(hive, { widthMm: 240, heightMm: 180 }))
+  return drawingToSvg(sectionDrawing(hive, cut, units))
 }
