@@ -40,19 +40,27 @@ export const FlatHive = ({ hive }: { readonly hive: Hive }) => {
   )
 }
 
-/** As far along the hive as the slider says; while it is whole, across through its middle frame. */
-const cutOf = ({ dimensions: d }: Hive, axis: ViewState['sectionAxis'], share: number): Cut => {
+/** As far along the hive as the slider says; none while it is whole. */
+const cutOf = (
+  { dimensions: d }: Hive,
+  axis: ViewState['sectionAxis'],
+  share: number,
+): Cut | undefined => {
   if (axis === 'z') return { axis, at: (share - 0.5) * d.outerWidth }
-  if (axis === 'x') return { axis, at: share * d.outerLength - d.wallThickness }
-  const middle = d.frameCentres[Math.floor(d.frameCentres.length / 2)] ?? d.cavityLength / 2
-  return { axis: 'x', at: middle }
+  return axis === 'x' ? { axis, at: share * d.outerLength - d.wallThickness } : undefined
 }
 
 /** Few people need it, so it is loaded when it is needed. */
-const drawSection = async (hive: Hive, cut: Cut, units: UnitPreferences): Promise<string> => {
-  const [{ sectionDrawing }, { drawingToSvg }] = await Promise.all([
+const drawSection = async (
+  hive: Hive,
+  cut: Cut | undefined,
+  units: UnitPreferences,
+): Promise<string> => {
+  const [{ sectionDrawing }, { sectionPlace }, { drawingToSvg }] = await Promise.all([
     import('../../sheets/sectionDrawing.ts'),
+    import('../../sheets/views/sectionPlace.ts'),
     import('../../sheets/svg.ts'),
   ])
-  return drawingToSvg(sectionDrawing(hive, cut, units))
+  // A whole hive is cut across where the plane shows insulation and a frame.
+  return drawingToSvg(sectionDrawing(hive, cut ?? { axis: 'x', at: sectionPlace(hive) }, units))
 }
