@@ -1,22 +1,6 @@
 import { type Solid, solidBounds } from './solid.ts'
+import { solidCorners } from './solidFrame.ts'
 import type { Vec3 } from './vector.ts'
-
-/** The corners of a convex solid. */
-export const solidCorners = (solid: Solid): readonly Vec3[] => {
-  if (solid.kind === 'box') {
-    const { x0, x1, y0, y1, z0, z1 } = solid.box
-    return [x0, x1].flatMap((x) => [y0, y1].flatMap((y) => [z0, z1].map((z) => ({ x, y, z }))))
-  }
-  return [solid.from, solid.to].flatMap((along) =>
-    solid.polygon.map(({ u, v }) =>
-      solid.axis === 'x'
-        ? { x: along, y: v, z: u }
-        : solid.axis === 'y'
-          ? { x: u, y: along, z: v }
-          : { x: u, y: v, z: along },
-    ),
-  )
-}
 
 const AXES: readonly Vec3[] = [
   { x: 1, y: 0, z: 0 },

@@ -8,7 +8,7 @@ import { boxOn, type PanelId, type PanelPlane } from './panelPlane.ts'
 import { atMost, mm, type Refuser, ROUNDING } from './refuse.ts'
 
 /** Timber that must stay between a hole and the corner, the floor or the frame rest, mm. */
-const EDGE = 12
+export const OPENING_EDGE = 12
 /** Timber between two round holes, mm. */
 const WEB = 10
 
@@ -97,11 +97,14 @@ const roundWithin = (wanted: number, least: number, most: number): number => {
 
 const refuseSideways = ({ kind, source, path }: Wanted, cavity: Rect, refuser: Refuser): void => {
   const room = cavity.u1 - cavity.u0
-  const [least, most] = [source.widthMm / 2 + EDGE, room - source.widthMm / 2 - EDGE]
+  const [least, most] = [
+    source.widthMm / 2 + OPENING_EDGE,
+    room - source.widthMm / 2 - OPENING_EDGE,
+  ]
   const isTooWide = refuser.when(most < least - ROUNDING, {
     field: `${path}.widthMm`,
     message: `The ${source.wall} wall is ${mm(room)} long inside, too short for an opening ${mm(source.widthMm)} wide. Make it narrower.`,
-    suggestion: atMost(room - 2 * EDGE),
+    suggestion: atMost(room - 2 * OPENING_EDGE),
   })
   const isOff = source.centreMm < least - ROUNDING || source.centreMm > most + ROUNDING
   refuser.when(!isTooWide && isOff, {
@@ -117,7 +120,7 @@ const refuseUpright = (
   refuser: Refuser,
 ): void => {
   const { highest, rest } = limits
-  const room = highest - EDGE
+  const room = highest - OPENING_EDGE
   const lowestHeight = ENTRANCE_FIELDS.heightMm.min
   const above = "the frame rest, the lid's rim and its hinge rail are above"
   if (room < source.heightMm - ROUNDING) {
@@ -135,13 +138,13 @@ const refuseUpright = (
   const top = bottom + source.heightMm
   // A vent is placed by its distance below the frame rest, an entrance by its height over the floor.
   const belowRest = rest - top
-  refuser.when(bottom < EDGE - ROUNDING || top > highest + ROUNDING, {
+  refuser.when(bottom < OPENING_EDGE - ROUNDING || top > highest + ROUNDING, {
     field: kind === 'entrance' ? `${path}.bottomMm` : `${path}.belowRestMm`,
-    message: `This ${kind} would reach from ${mm(bottom)} to ${mm(top)} above the floor; the wall has room from ${mm(EDGE)} to ${mm(highest)} (${above}). Move it or make it lower.`,
+    message: `This ${kind} would reach from ${mm(bottom)} to ${mm(top)} above the floor; the wall has room from ${mm(OPENING_EDGE)} to ${mm(highest)} (${above}). Move it or make it lower.`,
     suggestion:
       kind === 'entrance'
-        ? roundWithin(bottom, EDGE, highest - source.heightMm)
-        : roundWithin(belowRest, rest - highest, rest - EDGE - source.heightMm),
+        ? roundWithin(bottom, OPENING_EDGE, highest - source.heightMm)
+        : roundWithin(belowRest, rest - highest, rest - OPENING_EDGE - source.heightMm),
   })
 }
 
@@ -159,7 +162,7 @@ const refuseAcrossDivider = (
   const isAcross = source.centreMm > left + ROUNDING && source.centreMm < right - ROUNDING
   const room = cavity.u1 - cavity.u0
   const places = [Math.floor(left), Math.ceil(right)]
-    .filter((centre) => centre >= half + EDGE && centre <= room - half - EDGE)
+    .filter((centre) => centre >= half + OPENING_EDGE && centre <= room - half - OPENING_EDGE)
     .sort((a, b) => Math.abs(a - source.centreMm) - Math.abs(b - source.centreMm))
   refuser.when(isAcross, {
     field: `${path}.centreMm`,
@@ -194,7 +197,7 @@ export const placeOpenings = (
     const ceiling = w.source.wall === design.lid.hingeSide ? hingeRail : rimBottom
     // A vent's mesh reaches a little beyond its hole.
     const reach = w.kind === 'vent' ? MESH_LAP : 0
-    const highest = Math.min(d.restHeight - EDGE, ceiling - reach)
+    const highest = Math.min(d.restHeight - OPENING_EDGE, ceiling - reach)
     refuseSideways(w, plane.cavity, refuser)
     refuseAcrossDivider(w, plane.cavity, row, refuser)
     refuseUpright(w, { highest, rest: d.restHeight }, refuser)

@@ -1,6 +1,6 @@
 import type { Answers } from '../store/answers.ts'
 import type { UnitPreferences } from '../units/preferences.ts'
-import { openChecks } from './answers/formatCheck.ts'
+import { openChecks } from './answers/openChecks.ts'
 import { outsideSize } from './outsideSize.ts'
 
 /** The hive in one sentence, for those who do not see it: size, frames, checks. */

@@ -1,8 +1,8 @@
 import type { Box } from '../geometry/box.ts'
 import type { Solid } from '../geometry/solid.ts'
+import { frameSolid } from '../geometry/solidFrame.ts'
 import type { Part } from '../hive/part.ts'
 import { boxUnionEdges, type Segments } from './boxUnionEdges.ts'
-import { frameSolid } from './solidCorners.ts'
 
 /**
  * The edges that an ink drawing of `part` shows, in the closed hive. Seams between the solids that

@@ -1,6 +1,6 @@
 import type { PrismSolid } from '../geometry/solid.ts'
+import { prismCorners } from '../geometry/solidFrame.ts'
 import type { Vec3 } from '../geometry/vector.ts'
-import { prismCorners } from './solidCorners.ts'
 import { cross, dot, minus, plus, scaled, unit } from './vectors.ts'
 
 /** A corner of a triangle with the outward unit normal of its face. */

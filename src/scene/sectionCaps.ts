@@ -1,10 +1,10 @@
 import type { Box } from '../geometry/box.ts'
 import type { Solid } from '../geometry/solid.ts'
+import { frameSolid } from '../geometry/solidFrame.ts'
 import { type Vec3, vec3 } from '../geometry/vector.ts'
 import type { Part } from '../hive/part.ts'
 import { boxUnionEdges, type Segments } from './boxUnionEdges.ts'
 import { applyPose, type PartPose } from './pose.ts'
-import { frameSolid } from './solidCorners.ts'
 import { between } from './vectors.ts'
 
 /** A plane across x or z; what lies beyond it (greater coordinate) is cut away. */

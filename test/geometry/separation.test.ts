@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { box } from '../../src/geometry/box.ts'
-import { separation, solidCorners, touches } from '../../src/geometry/separation.ts'
+import { separation, touches } from '../../src/geometry/separation.ts'
 import { boxSolid, type PrismSolid, type Solid } from '../../src/geometry/solid.ts'
+import { solidCorners } from '../../src/geometry/solidFrame.ts'
 
 const block = (
   x: readonly [number, number],

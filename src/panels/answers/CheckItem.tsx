@@ -1,8 +1,8 @@
 import { applyChanges } from '../../design/setField.ts'
 import type { Check } from '../../reports/checks/runChecks.ts'
+import { formatLimits, formatMeasured } from '../../sheets/checkWords.ts'
 import { useDesignStore } from '../../store/designStore.ts'
 import { useViewStore } from '../../store/viewStore.ts'
-import { formatLimits, formatMeasured } from './formatCheck.ts'
 import { VERDICT_WORD, Verdict } from './VerdictMark.tsx'
 
 /** One check: verdict, what was measured, the limit, why, the source, and a fix where there is one. */

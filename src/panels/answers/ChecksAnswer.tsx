@@ -1,6 +1,6 @@
 import type { Check } from '../../reports/checks/runChecks.ts'
 import { CheckItem } from './CheckItem.tsx'
-import { byUrgency, openChecks } from './formatCheck.ts'
+import { byUrgency, openChecks } from './openChecks.ts'
 
 /** All checks, those that need work first. */
 export const ChecksAnswer = ({ checks }: { readonly checks: readonly Check[] }) => {

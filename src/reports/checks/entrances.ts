@@ -1,5 +1,6 @@
 import type { Design } from '../../design/schema.ts'
 import type { Hive, Opening } from '../../hive/hive.ts'
+import { OPENING_EDGE } from '../../hive/placeOpenings.ts'
 import { assess, type Band, distanceOutside, worstIn } from './assess.ts'
 import type { Check, FieldChange } from './check.ts'
 import { type ColonyRoom, colonyRooms } from './colonies.ts'
@@ -16,8 +17,6 @@ const AIM_MM2 = 1400
 const NUMBER: Band = { low: 1, high: 2, fixBelow: 1 }
 /** Timber left between two holes of a row, mm. */
 const WEB_MM = 10
-/** Timber between an opening and the corner, mm; the hive refuses less. */
-const EDGE_MM = 12
 
 /** How many entrances each colony has and how large they are in summer (rules R23 and R24). */
 export const checkEntrances = (context: Context): readonly Check[] => {
@@ -113,7 +112,7 @@ const resize = (
   const holes = Math.max(1, Math.round(aim / ((Math.PI * heightMm ** 2) / 4)))
   const width = form === 'slot' ? Math.round(aim / heightMm) : holes * (heightMm + WEB_MM) - WEB_MM
   const [from, to] = wallStretch(hive, wall, colony)
-  const edge = width / 2 + EDGE_MM
+  const edge = width / 2 + OPENING_EDGE
   const centre = within(centreMm, from + edge, to - edge)
   const path = `openings.entrances.${index}`
   return [

@@ -1,9 +1,7 @@
 import type { Design } from '../../design/schema.ts'
+import { OPENING_EDGE } from '../../hive/placeOpenings.ts'
 import type { Fix } from './check.ts'
 import { proposeFix } from './proposeFix.ts'
-
-/** Timber between an opening and the corner, mm; the hive refuses less. */
-const EDGE_MM = 12
 
 /**
  * Fewer frames, so that the hive is shorter by at least `excessMm`. Undefined when a board of the
@@ -28,7 +26,7 @@ export const fewerFrames = (
     (cavity.divider === 'none' || cavity.dividerAfterFrame < frames) &&
     [...openings.entrances, ...openings.vents].every(
       ({ wall, centreMm, widthMm }) =>
-        wall === 'left' || wall === 'right' || centreMm + widthMm / 2 + EDGE_MM <= lengthMm,
+        wall === 'left' || wall === 'right' || centreMm + widthMm / 2 + OPENING_EDGE <= lengthMm,
     )
   if (!fits) return undefined
   return proposeFix(`Make the hive shorter: ${frames} frames`, [

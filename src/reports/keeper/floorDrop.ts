@@ -1,7 +1,7 @@
 import { type Box, boundingBox } from '../../geometry/box.ts'
+import { polygonsMeet } from '../../geometry/polygonsMeet.ts'
 import { type Point2, type Solid, solidBounds } from '../../geometry/solid.ts'
 import type { Hinge, Hive } from '../../hive/hive.ts'
-import { polygonsMeet } from './polygonsMeet.ts'
 
 /** A floor that swings further than this hangs the wrong way up, degrees. */
 const FULL_SWING = 180

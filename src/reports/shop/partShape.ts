@@ -1,6 +1,6 @@
 import { boundingBox, boxExtent } from '../../geometry/box.ts'
-import { solidCorners } from '../../geometry/separation.ts'
 import { type BoxSolid, type Solid, solidBounds } from '../../geometry/solid.ts'
+import { solidCorners } from '../../geometry/solidFrame.ts'
 import type { Axis, Vec3 } from '../../geometry/vector.ts'
 import type { Part } from '../../hive/part.ts'
 import { blockGrid, gridKey } from './blockGrid.ts'

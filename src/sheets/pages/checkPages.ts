@@ -1,10 +1,7 @@
-import type { Check, CheckQuantity } from '../../reports/checks/runChecks.ts'
-import { formatEntranceArea } from '../../units/area.ts'
-import { formatLength } from '../../units/length.ts'
+import type { Check } from '../../reports/checks/runChecks.ts'
 import { formatMass } from '../../units/mass.ts'
-import { formatNumber, formatTrimmed } from '../../units/number.ts'
 import type { UnitPreferences } from '../../units/preferences.ts'
-import { formatResistance } from '../../units/thermal.ts'
+import { formatLimits, formatMeasured } from '../checkWords.ts'
 import { type Block, heading, paragraph } from './blocks.ts'
 import { flowBlocks } from './flowBlocks.ts'
 import type { SheetContent, SheetPage } from './sheetPage.ts'
@@ -56,38 +53,9 @@ const checkTable = (checks: readonly Check[], units: UnitPreferences): Block => 
   rows: checks.map((c) => [
     c.title,
     c.verdict === 'fix' ? 'put right' : 'have a look',
-    c.measured === undefined ? '–' : showQuantity(c.measured, c.quantity, units),
-    limitWords(c, units),
+    c.measured === undefined ? '–' : formatMeasured(c.quantity, c.measured, units),
+    formatLimits(c, units) || '–',
     c.why,
     c.source,
   ]),
 })
-
-const limitWords = ({ limits, quantity }: Check, units: UnitPreferences): string => {
-  const show = (value: number) => showQuantity(value, quantity, units)
-  const { low, high } = limits
-  if (low !== undefined && high !== undefined) return `${show(low)} to ${show(high)}`
-  if (low !== undefined) return `at least ${show(low)}`
-  return high === undefined ? '–' : `at most ${show(high)}`
-}
-
-/** A measured value in the user's units, by what it measures. */
-const showQuantity = (value: number, quantity: CheckQuantity, units: UnitPreferences): string => {
-  switch (quantity) {
-    case 'length':
-      return formatLength(value, units.length, { withUnit: true })
-    case 'area':
-      return formatEntranceArea(value / 1e6, units.length)
-    case 'resistance':
-      return formatResistance(value, units.thermal)
-    case 'mass':
-      return formatMass(value, units.mass)
-    case 'angle':
-      return `${formatTrimmed(value, 1)}°`
-    case 'count':
-      return formatNumber(value, 0)
-    case 'ratio':
-    case 'none':
-      return formatTrimmed(value, 2)
-  }
-}

@@ -1,5 +1,5 @@
-import { solidCorners } from '../../geometry/separation.ts'
 import { type Solid, solidBounds } from '../../geometry/solid.ts'
+import { solidCorners } from '../../geometry/solidFrame.ts'
 import type { Vec3 } from '../../geometry/vector.ts'
 import type { ModelPoint } from '../view.ts'
 import { type Bounds2, boundsOf, convexHull } from './polygon2.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { polygonsMeet } from '../../../src/reports/keeper/polygonsMeet.ts'
+import { polygonsMeet } from '../../src/geometry/polygonsMeet.ts'
 
 const square = (u: number, v: number, size: number) => [
   { u, v },

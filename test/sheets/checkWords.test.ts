@@ -1,12 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import {
-  byUrgency,
-  formatLimits,
-  formatMeasured,
-  openChecks,
-} from '../../../src/panels/answers/formatCheck.ts'
-import type { Check } from '../../../src/reports/checks/runChecks.ts'
-import { INCH, METRIC } from '../../../src/units/preferences.ts'
+import type { Check } from '../../src/reports/checks/runChecks.ts'
+import { formatLimits, formatMeasured } from '../../src/sheets/checkWords.ts'
+import { INCH, METRIC } from '../../src/units/preferences.ts'
 
 const check = (change: Partial<Check>): Check => ({
   id: 'test',
@@ -41,18 +36,5 @@ describe('formatLimits', () => {
     expect(formatLimits(check({ limits: { high: 9 } }), METRIC)).toBe('at most 9 mm')
     expect(formatLimits(check({ limits: { low: 0, high: 0 } }), METRIC)).toBe('0 mm')
     expect(formatLimits(check({}), METRIC)).toBe('')
-  })
-})
-
-describe('byUrgency', () => {
-  it('puts what needs work first and keeps the order of equals', () => {
-    const checks = [
-      check({ id: 'a' }),
-      check({ id: 'b', verdict: 'look' }),
-      check({ id: 'c', verdict: 'fix' }),
-      check({ id: 'd', verdict: 'look' }),
-    ]
-    expect(byUrgency(checks).map((c) => c.id)).toEqual(['c', 'b', 'd', 'a'])
-    expect(openChecks(checks).map((c) => c.id)).toEqual(['b', 'c', 'd'])
   })
 })

@@ -1,11 +1,15 @@
-import type { PrismSolid, Solid } from '../geometry/solid.ts'
-import { type Vec3, vec3 } from '../geometry/vector.ts'
+import type { PrismSolid, Solid } from './solid.ts'
+import { type Vec3, vec3 } from './vector.ts'
 
 /** A solid as corners and the edges between them, by index into `corners`. */
 export interface SolidFrame {
   readonly corners: readonly Vec3[]
   readonly edges: readonly (readonly [number, number])[]
 }
+
+/** The corners of a solid: of a prism first the polygon at `from`, then the same at `to`. */
+export const solidCorners = (solid: Solid): readonly Vec3[] =>
+  solid.kind === 'box' ? boxCorners(solid.box) : prismCorners(solid)
 
 /** Corners and edges of a box (8 and 12) or of a prism on n points (2n and 3n). */
 export const frameSolid = (solid: Solid): SolidFrame =>

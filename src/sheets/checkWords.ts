@@ -1,10 +1,10 @@
-import type { Check, CheckQuantity } from '../../reports/checks/runChecks.ts'
-import { formatEntranceArea } from '../../units/area.ts'
-import { formatLength } from '../../units/length.ts'
-import { formatMass } from '../../units/mass.ts'
-import { formatTrimmed } from '../../units/number.ts'
-import type { UnitPreferences } from '../../units/preferences.ts'
-import { formatResistance } from '../../units/thermal.ts'
+import type { Check, CheckQuantity } from '../reports/checks/runChecks.ts'
+import { formatEntranceArea } from '../units/area.ts'
+import { formatLength } from '../units/length.ts'
+import { formatMass } from '../units/mass.ts'
+import { formatTrimmed } from '../units/number.ts'
+import type { UnitPreferences } from '../units/preferences.ts'
+import { formatResistance } from '../units/thermal.ts'
 
 /** A check's value in the person's units. Lengths are mm, areas mm² in the report. */
 export const formatMeasured = (
@@ -43,13 +43,3 @@ export const formatLimits = (check: Check, units: UnitPreferences): string => {
 }
 
 const MM2_PER_M2 = 1e6
-
-/** Those that need work first, within a verdict as the report has them. */
-export const byUrgency = (checks: readonly Check[]): readonly Check[] =>
-  [...checks].sort((a, b) => URGENCY[a.verdict] - URGENCY[b.verdict])
-
-/** Checks that are not good. */
-export const openChecks = (checks: readonly Check[]): readonly Check[] =>
-  checks.filter((check) => check.verdict !== 'ok')
-
-const URGENCY = { fix: 0, look: 1, ok: 2 } as const

@@ -1,4 +1,4 @@
-import type { Point2 } from '../../geometry/solid.ts'
+import type { Point2 } from './solid.ts'
 
 /**
  * Whether two convex polygons reach into each other by more than `tolerance` mm (separating axis
