@@ -38,6 +38,17 @@ export interface ViewState {
   readonly showDimensions: boolean
   readonly units: UnitPreferences
   readonly quality: 'full' | 'low'
+  /** Surfaces and section show their temperature instead of their material. */
+  readonly showHeat: boolean
+  /** What the pointer is over while `showHeat`; undefined over nothing. */
+  readonly heatProbe: HeatProbe | undefined
+}
+
+/** A temperature read off the model. */
+export interface HeatProbe {
+  /** Share of the way from the air outside (0) to the air inside (1). */
+  readonly share: number
+  readonly partId: string
 }
 
 interface ViewActions {
@@ -62,6 +73,8 @@ const INITIAL_VIEW: ViewState = {
   showDimensions: false,
   units: METRIC,
   quality: 'full',
+  showHeat: false,
+  heatProbe: undefined,
 }
 
 export const useViewStore = create<ViewState & ViewActions>()((set) => ({
