@@ -19,11 +19,27 @@ export interface SurfaceFaces {
   readonly leastC: Float32Array
 }
 
+/** What one of the two schemes says. Plain data with typed arrays, to be sent between threads. */
+export interface SchemeAnswer {
+  readonly scheme: 'cell' | 'vertex'
+  /** Lower bound of the conductance from the cells, upper bound from the vertices, W/K. */
+  readonly boundWPerK: number | undefined
+  readonly unknowns: number
+  readonly iterations: number
+  readonly relativeResidual: number
+  readonly hasConverged: boolean
+  readonly bytesPerUnknown: number
+  /** Temperatures are there from the vertex scheme only. */
+  readonly faces: Omit<SurfaceFaces, 'meanC' | 'leastC'> &
+    Partial<Pick<SurfaceFaces, 'meanC' | 'leastC'>>
+  readonly grid: FieldGrid | undefined
+}
+
 /** Steady conduction through a world: what the two schemes say together. */
 export interface FieldAnswer {
   /**
-   * Heat for each degree between the two temperatures that the environments have: the mean of the
-   * two schemes, W/K. Undefined unless the environments have exactly two temperatures and none rises.
+   * Heat for each degree between the two temperatures that the environments have: the mean of the two
+   * bounds, W/K. Undefined unless the environments have exactly two temperatures and none rises.
    */
   readonly conductanceWPerK: number | undefined
   /** The conductance of these blocks is certainly not below this (Thomson's principle), W/K. */

@@ -1,6 +1,32 @@
-import type { FieldAnswer } from './fieldAnswer.ts'
+import { assembleCells, widths } from './cellScheme.ts'
+import { checkWorld } from './checkWorld.ts'
+import { type Spacing, vertexSpacing } from './coarsen.ts'
+import { type AirFaces, collectFaces } from './collectFaces.ts'
+import {
+  heatOfCells,
+  lowerConductance,
+  twoTemperatures,
+  upperConductance,
+} from './conductanceBounds.ts'
+import {
+  jacobi,
+  residualOf,
+  type Solved,
+  type SolveProgress,
+  solveByConjugateGradients,
+} from './conjugateGradients.ts'
+import type { FieldAnswer, SchemeAnswer } from './fieldAnswer.ts'
 import type { FieldGrid } from './fieldGrid.ts'
+import { joinSchemes } from './joinSchemes.ts'
+import { facePlanes, layPlanes } from './layPlanes.ts'
+import { applyMultigrid, buildMultigrid } from './multigrid.ts'
+import type { Operator } from './operator.ts'
+import { type Grid, paintGrid } from './paintGrid.ts'
+import { middles, startFrom } from './startField.ts'
+import { fillVertices, readFaces } from './vertexField.ts'
+import { assembleVertices } from './vertexScheme.ts'
 import type { MeshSpec, World } from './world.ts'
+import { WorldError } from './worldError.ts'
 
 /** A world, how finely to look at it, and when to stop. */
 export interface FieldQuestion {
@@ -10,12 +36,120 @@ export interface FieldQuestion {
   readonly tolerance: number
   /** A field of the same or a similar world, to start from. */
   readonly start?: FieldGrid | undefined
+  /** The plain one is there to be compared with. */
+  readonly preconditioner?: 'multigrid' | 'jacobi'
 }
+
+/** Steps of a solver that can be left off after each; undefined while the equations are being set up. */
+export type SolveSteps = Generator<SolveProgress | undefined, SchemeAnswer>
 
 /**
  * Solves both schemes one after the other. Throws `WorldError` for a world that has no answer: no
  * matter, matter that no environment touches, a conductivity that is not above 0.
  */
-export const solveWorld = (_question: FieldQuestion): FieldAnswer => {
-  throw new Error('solveWorld: not there yet')
+export const solveWorld = (question: FieldQuestion): FieldAnswer =>
+  joinSchemes(finish(solveCells(question)), finish(solveVertices(question)))
+
+const finish = (steps: SolveSteps): SchemeAnswer => {
+  for (;;) {
+    const { done, value } = steps.next()
+    if (done) return value
+  }
 }
+
+/** The cell scheme, step by step: heat flows, and the lower bound of the conductance. */
+export function* solveCells(question: FieldQuestion): SolveSteps {
+  const { world } = question
+  const { grid, faces } = yield* prepare(question)
+  const { operator, source } = assembleCells(grid, faces)
+  yield
+  const [xs, ys, zs] = grid.planes
+  const places: Spacing = [middles(xs), middles(ys), middles(zs)]
+  const u = begin(question, operator, places)
+  const solved = yield* solve(question, operator, source, u, [widths(xs), widths(ys), widths(zs)])
+  const heatW = heatOfCells(grid, faces, operator.layout, u)
+  const two = twoTemperatures(world)
+  const lost = new Float64Array(operator.layout.length)
+  residualOf(operator, source, u, lost)
+  return {
+    scheme: 'cell',
+    boundWPerK: two && lowerConductance(grid, faces, operator, u, heatW, lost, two),
+    unknowns: operator.layout.count,
+    ...solved,
+    faces: { ...shapeOf(faces), heatW },
+    grid: undefined,
+  }
+}
+
+/** The vertex scheme, step by step: surface temperatures, and the upper bound of the conductance. */
+export function* solveVertices(question: FieldQuestion): SolveSteps {
+  const { world } = question
+  const { grid, faces } = yield* prepare(question)
+  const equations = assembleVertices(grid, faces)
+  const { operator, source, hasConflict } = equations
+  yield
+  const u = begin(question, operator, grid.planes)
+  const solved = yield* solve(question, operator, source, u, vertexSpacing(grid.planes))
+  const vertexC = fillVertices(grid, world, equations, u)
+  const two = twoTemperatures(world)
+  const [xM, yM, zM] = grid.planes
+  return {
+    scheme: 'vertex',
+    boundWPerK:
+      two && (hasConflict ? Number.POSITIVE_INFINITY : upperConductance(grid, faces, vertexC, two)),
+    unknowns: operator.layout.count,
+    ...solved,
+    faces: { ...shapeOf(faces), ...readFaces(grid, faces, vertexC) },
+    grid: { xM, yM, zM, temperatureC: Float32Array.from(vertexC) },
+  }
+}
+
+function* prepare({
+  world,
+  mesh,
+}: FieldQuestion): Generator<undefined, { readonly grid: Grid; readonly faces: AirFaces }> {
+  checkWorld(world, mesh)
+  const planes = layPlanes(facePlanes(world, mesh.mergeM), mesh)
+  const grid = paintGrid(world, planes)
+  yield
+  const faces = collectFaces(grid, world)
+  if (faces.count === 0) {
+    throw new WorldError(
+      'No matter touches any air, so no heat can flow. Give the world blocks of matter and an environment beside them.',
+    )
+  }
+  yield
+  return { grid, faces }
+}
+
+const begin = ({ start }: FieldQuestion, { layout }: Operator, places: Spacing): Float64Array =>
+  start === undefined ? new Float64Array(layout.length) : startFrom(start, layout, places)
+
+function* solve(
+  { tolerance, preconditioner = 'multigrid' }: FieldQuestion,
+  operator: Operator,
+  source: Float64Array,
+  u: Float64Array,
+  spacing: Spacing,
+): Generator<SolveProgress | undefined, Solved & { readonly bytesPerUnknown: number }> {
+  const stack = preconditioner === 'jacobi' ? undefined : yield* buildMultigrid(operator, spacing)
+  const precondition =
+    stack === undefined
+      ? jacobi(operator)
+      : (r: Float64Array, z: Float64Array) => applyMultigrid(stack, r, z)
+  const solved = yield* solveByConjugateGradients(operator, source, u, precondition, tolerance)
+  const { layout, linkX, linkY, linkZ, toAir, diagonal, inverse } = operator
+  const own = [linkX, linkY, linkZ, toAir, diagonal, inverse, source, u, layout.numberAt]
+  const bytes = own.reduce((sum, a) => sum + a.byteLength, solved.bytes + (stack?.bytes ?? 0))
+  return { ...solved, bytesPerUnknown: bytes / layout.count }
+}
+
+/** What the faces are, apart from their heat and temperature. */
+const shapeOf = ({ count, centreM, areaM2, direction, environment, block }: AirFaces) => ({
+  count,
+  centreM,
+  areaM2: Float32Array.from(areaM2),
+  direction,
+  environment,
+  block,
+})

@@ -1,0 +1,45 @@
+import type { FieldAnswer, SchemeAnswer } from './fieldAnswer.ts'
+
+/**
+ * Joins the two schemes' answers to one question. Heat is the mean of both, whose errors have opposite
+ * signs; temperatures of surfaces are the vertices'.
+ */
+export const joinSchemes = (cell: SchemeAnswer, vertex: SchemeAnswer): FieldAnswer => {
+  const { meanC, leastC } = vertex.faces
+  if (vertex.grid === undefined || meanC === undefined || leastC === undefined) {
+    throw new Error('joinSchemes: the second answer is not of the vertex scheme')
+  }
+  const { faces } = cell
+  const heatW = new Float64Array(faces.count)
+  const environmentHeatW: number[] = []
+  for (let f = 0; f < faces.count; f++) {
+    const own = faces.heatW[f] ?? 0
+    const other = vertex.faces.heatW[f] ?? 0
+    // A surface held at the air's temperature has no film to read the vertices' heat from.
+    const heat = Number.isNaN(other) ? own : (own + other) / 2
+    const environment = faces.environment[f] ?? 0
+    heatW[f] = heat
+    while (environmentHeatW.length <= environment) environmentHeatW.push(0)
+    environmentHeatW[environment] = (environmentHeatW[environment] ?? 0) + heat
+  }
+  const [lowerWPerK, upperWPerK] = [cell.boundWPerK, vertex.boundWPerK]
+  return {
+    conductanceWPerK:
+      lowerWPerK === undefined || upperWPerK === undefined
+        ? undefined
+        : (lowerWPerK + upperWPerK) / 2,
+    lowerWPerK,
+    upperWPerK,
+    faces: { ...faces, heatW, meanC, leastC },
+    grid: vertex.grid,
+    environmentHeatW,
+    cellUnknowns: cell.unknowns,
+    vertexUnknowns: vertex.unknowns,
+    cellIterations: cell.iterations,
+    vertexIterations: vertex.iterations,
+    relativeResidual: Math.max(cell.relativeResidual, vertex.relativeResidual),
+    hasConverged: cell.hasConverged && vertex.hasConverged,
+    bytesPerUnknown: Math.max(cell.bytesPerUnknown, vertex.bytesPerUnknown),
+    mirrorPlanes: 0,
+  }
+}
