@@ -6,6 +6,7 @@ import { MAX_DESIGN_BYTES, sizeMessage } from '../src/design/sizeLimit.ts'
 import { deriveHive } from '../src/hive/deriveHive.ts'
 import { buildHeadlessReport, type HeadlessInput } from '../src/reports/headless.ts'
 import type { HeadlessReport } from '../src/reports/headlessSchema.ts'
+import { solveHiveField } from '../src/reports/heat/field/solveHiveField.ts'
 import { runReports } from '../src/reports/report.ts'
 
 interface Bad {
@@ -54,13 +55,14 @@ type Made =
   | { readonly kind: 'ok'; readonly report: HeadlessReport; readonly input: HeadlessInput }
   | Bad
 
-/** Builds the hive and runs every report on it. */
+/** Builds the hive, solves its heat field in full and runs every report on it. */
 export const reportOn = (design: Design, warnings: readonly string[]): Made => {
   const built = deriveHive(design)
   if (built.kind === 'refused') {
     return { kind: 'bad', messages: built.refusals.map((r) => withField(r.field, r.message)) }
   }
-  const report = runReports(design, built.hive)
+  const field = solveHiveField(design, built.hive, 'full')
+  const report = runReports(design, built.hive, field)
   const input = { design, hive: built.hive, report, warnings }
   return { kind: 'ok', report: buildHeadlessReport(input), input }
 }

@@ -1,7 +1,7 @@
-import { useEffect, useState } from 'react'
 import { useAnswers } from '../store/answers.ts'
 import { useViewStore } from '../store/viewStore.ts'
 import { describeHive } from './describeHive.ts'
+import { useSettled } from './useSettled.ts'
 
 const QUIET_MS = 900
 
@@ -9,11 +9,7 @@ const QUIET_MS = 900
 export const LiveSummary = () => {
   const units = useViewStore((s) => s.units)
   const sentence = describeHive(useAnswers(), units)
-  const [spoken, setSpoken] = useState(sentence)
-  useEffect(() => {
-    const timer = setTimeout(() => setSpoken(sentence), QUIET_MS)
-    return () => clearTimeout(timer)
-  }, [sentence])
+  const spoken = useSettled(sentence, QUIET_MS)
   return (
     <p className="hidden-text" role="status" id="hive-in-words">
       {spoken}

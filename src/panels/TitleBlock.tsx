@@ -4,11 +4,14 @@ import { useDesignStore } from '../store/designStore.ts'
 import { useViewStore } from '../store/viewStore.ts'
 import { formatMass } from '../units/mass.ts'
 import { NO_VALUE } from '../units/number.ts'
-import { formatResistance } from '../units/thermal.ts'
+import { formatConductance, formatResistance } from '../units/thermal.ts'
 import { openChecks } from './answers/openChecks.ts'
 import { Verdict, VerdictMark } from './answers/VerdictMark.tsx'
+import { fieldStage, STAGE_WORD, sumOfPanels } from './answers/warmth/fieldWords.ts'
+import { useFieldView } from './answers/warmth/useFieldView.ts'
 import { splitUnit } from './inputs/numberShown.ts'
 import { outsideSize } from './outsideSize.ts'
+import { useMedia } from './useMaxWidth.ts'
 
 /** The title block of the sheet: name, size and the figures that matter, always up to date. */
 export const TitleBlock = () => {
@@ -25,6 +28,7 @@ export const TitleBlock = () => {
         <span className="cell-title">{name || 'Hive without a name'}</span>
         {answer && <span>{outsideSize(answer.hive.dimensions, units.length)}</span>}
       </Cell>
+      <WholeHiveCell sumWPerK={heat && sumOfPanels(heat)} />
       <RCell name="Walls" panel={heat?.walls} />
       <RCell name="Lid" panel={heat?.lid} />
       <RCell name="Floor" panel={heat?.floor} />
@@ -74,6 +78,26 @@ const RCell = ({ name, panel }: RCellProps) => {
           {panel.meetsTarget ? 'Met' : 'Short'}
         </Verdict>
       )}
+    </Cell>
+  )
+}
+
+/** Where the title block has no room for it, it stands at the head of the answers alone. */
+const HAS_ROOM = '(max-width: 899px), (min-width: 1280px) and (min-height: 821px)'
+
+const WholeHiveCell = ({ sumWPerK }: { readonly sumWPerK: number | undefined }) => {
+  const { thermal } = useViewStore((s) => s.units)
+  const field = useFieldView()
+  const hasRoom = useMedia(HAS_ROOM)
+  if (!hasRoom) return null
+  const conductance = field.answer?.conductanceWPerK ?? sumWPerK ?? Number.NaN
+  const { figure, unit } = splitUnit(formatConductance(conductance, thermal, 2))
+  return (
+    <Cell name={`Whole hive, ${unit}`} className={field.isOld ? 'cell-whole old' : 'cell-whole'}>
+      <span className="figure">{figure}</span>
+      <span className="cell-word">
+        {field.answer || sumWPerK === undefined ? STAGE_WORD[fieldStage(field)] : 'Sum of panels'}
+      </span>
     </Cell>
   )
 }

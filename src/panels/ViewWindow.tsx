@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
 import type { Hive } from '../hive/hive.ts'
 import { useAnswers } from '../store/answers.ts'
+import { HeatLegend } from './view/HeatLegend.tsx'
 import { PartCaption } from './view/PartCaption.tsx'
 import { ViewControls } from './view/ViewControls.tsx'
 
@@ -16,7 +17,10 @@ export const ViewWindow = ({ drawHive }: ViewWindowProps) => {
     <section className="sheet-view" aria-label="The hive">
       <div className="view-window">
         {answer ? drawHive(answer.hive) : <EmptyView />}
-        {answer && stale && <p className="view-stale">The last hive that can be built</p>}
+        <div className="view-top">
+          {answer && stale && <p className="view-stale">The last hive that can be built</p>}
+          {answer && <HeatLegend />}
+        </div>
         <PartCaption />
       </div>
       <ViewControls />

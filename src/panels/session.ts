@@ -1,6 +1,7 @@
 import { attachAutosave } from '../store/attachAutosave.ts'
 import { type Autosave, createAutosave } from '../store/autosave.ts'
 import { useDesignStore } from '../store/designStore.ts'
+import { keepSavedDesigns, SAVED_KEY } from '../store/keepSavedDesigns.ts'
 import { useOpenStore } from '../store/openDesign.ts'
 import { loadUnits, saveUnits } from '../store/preferences.ts'
 import type { StorageLike } from '../store/storage.ts'
@@ -14,6 +15,7 @@ export const startSession = (): void => {
   keepUnits(storage)
   takeUpDesign(autosave)
   keepDesign(autosave)
+  keepSaved(storage)
   if (new URLSearchParams(location.search).get('quality') === 'low') {
     useViewStore.getState().set({ quality: 'low' })
   }
@@ -56,6 +58,12 @@ const keepDesign = (autosave: Autosave): void => {
   })
   addEventListener('pagehide', attached.flush)
   document.addEventListener('visibilitychange', attached.flush)
+}
+
+/** The list of designs to compare; another window of the same browser may change it too. */
+const keepSaved = (storage: StorageLike | undefined): void => {
+  const { reload } = keepSavedDesigns(storage)
+  window.addEventListener('storage', (event) => event.key === SAVED_KEY && reload())
 }
 
 /** A share stands after `#` as a number and a point; the page's own anchors do not. */

@@ -6,8 +6,11 @@ export const PHONE_PX = 899
 export const FOLDED_HEAD_PX = 1279
 
 /** Whether the page is at most this wide. */
-export const useMaxWidth = (px: number): boolean => {
-  const query = useMemo(() => matchMedia(`(max-width: ${px}px)`), [px])
+export const useMaxWidth = (px: number): boolean => useMedia(`(max-width: ${px}px)`)
+
+/** Whether a media query holds, kept up to date. */
+export const useMedia = (text: string): boolean => {
+  const query = useMemo(() => matchMedia(text), [text])
   const watch = useMemo(
     () => (onChange: () => void) => {
       query.addEventListener('change', onChange)

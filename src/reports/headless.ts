@@ -5,6 +5,7 @@ import type { Axis } from '../geometry/vector.ts'
 import type { Hive, Opening } from '../hive/hive.ts'
 import type { Part } from '../hive/part.ts'
 import type { HeadlessReport } from './headlessSchema.ts'
+import type { HeatFieldAnswer } from './heat/field/heatFieldAnswer.ts'
 import type { Report } from './report.ts'
 import { partMassKg } from './shop/partMass.ts'
 
@@ -33,11 +34,28 @@ export const buildHeadlessReport = (input: HeadlessInput): HeadlessReport => {
     openings: hive.openings.map(describeOpening),
     parts: hive.parts.map(describePart),
     cavityMm: hive.cavities.map(({ colony, box }) => ({ colony, boxMm: box })),
-    heat,
+    heat: describeHeat(heat),
     shop: { ...shop, cutList: shop.cutList.map(describeRow) },
     keeper,
     checks,
     warnings: [...warnings, ...methodWarnings(report)],
+  }
+}
+
+/** The field without its grid, which is long and of use to the page alone. */
+const describeHeat = ({ field, ...rest }: Report['heat']): HeadlessReport['heat'] =>
+  field === undefined ? rest : { ...rest, field: describeField(field) }
+
+const describeField = ({
+  grid: _,
+  coldest,
+  ...field
+}: HeatFieldAnswer): NonNullable<HeadlessReport['heat']['field']> => {
+  const { pointMm, partId, ...place } = coldest
+  const [x, y, z] = pointMm
+  return {
+    ...field,
+    coldest: { ...place, pointMm: { x, y, z }, ...(partId !== undefined && { partId }) },
   }
 }
 

@@ -142,6 +142,56 @@ const panelHeat = z.strictObject({
   ),
 })
 
+const heatField = z
+  .strictObject({
+    quality: z.enum(['preview', 'full']),
+    conductanceWPerK: number('Of the whole hive: with corners, edges and openings in it.'),
+    lowerWPerK: number('The conductance of this model is certainly not below this.'),
+    upperWPerK: number('The conductance of this model is certainly not above this.'),
+    panels: z.array(
+      z.strictObject({
+        id: panelId,
+        conductanceWPerK: number('Heat through the panel’s inner surface for each degree.'),
+        resistanceM2KPerW: number('Of the panel in this hive: its inner area for each W/K.'),
+      }),
+    ),
+    shares: z
+      .array(
+        z.strictObject({
+          id: z.enum(['lid', 'walls', 'floor', 'entrances']),
+          conductanceWPerK: z.number(),
+          share: z.number(),
+        }),
+      )
+      .describe('Where the heat leaves the air inside; the shares add up to 1.'),
+    edges: z
+      .array(
+        z.strictObject({
+          id: z.enum(['corners', 'wall-lid', 'wall-floor', 'entrances']),
+          name: z.string(),
+          lengthM: number('Inside, all edges of the kind together.'),
+          extraWPerK: number('Beyond what the panels lose by ISO 6946; may be negative.'),
+          psiWPerMK: number('Linear thermal transmittance over inside lengths.'),
+          asWallM2: number('The area of wall that would lose as much.'),
+        }),
+      )
+      .describe('With the panels by ISO 6946, the extras add up to the conductance of the hive.'),
+    coldest: z
+      .strictObject({
+        fRsi: number('Temperature factor: 0 as cold as outside, 1 as warm as the air inside.'),
+        place: z.string(),
+        pointMm: z.strictObject({ x: z.number(), y: z.number(), z: z.number() }),
+        partId: z.string().optional(),
+      })
+      .describe('The coldest place of the inner surface, away from the openings.'),
+    slopeStepError: number('Relative change when slopes are cut into twice as many steps.'),
+    leftOut: names.describe('What the model leaves out.'),
+    unknowns: z.int(),
+    iterations: z.int(),
+    hasConverged: z.boolean(),
+  })
+  .describe('Steady conduction through the whole hive in three dimensions.')
+
 const heat = z.strictObject({
   panels: z.array(panelHeat),
   walls: z.strictObject({
@@ -153,7 +203,10 @@ const heat = z.strictObject({
   lid: panelHeat,
   floor: panelHeat,
   conductanceWPerK: number('Of the whole hive.'),
-  method: z.literal('panel-sum').describe('Sum over the panels; corners and edges are not in it.'),
+  method: z
+    .enum(['panel-sum', 'field'])
+    .describe('Sum over the panels, without corners and edges; or the field, with all in it.'),
+  field: heatField.optional(),
   coldNightLossW: z.number(),
   months: z.array(z.strictObject({ month: z.int(), outsideC: z.number(), lossW: z.number() })),
 })

@@ -49,7 +49,7 @@ export const createBoxMesh = (
   }
 }
 
-const ATTRIBUTES = { aOrigin: 3, aSize: 3, aPart: 3, aColour: 3, aKind: 4 } as const
+const ATTRIBUTES = { aOrigin: 3, aSize: 3, aLow: 3, aPart: 3, aColour: 3, aKind: 4 } as const
 
 const buildMesh = (capacity: number, material: Material): InstancedMesh => {
   const geometry = new BoxGeometry(1, 1, 1)
@@ -80,6 +80,7 @@ const countBoxes = (posed: readonly PosedPart[]): number =>
 const writeLooks = (mesh: InstancedMesh, posed: readonly PosedPart[]): void => {
   const origin = mesh.geometry.getAttribute('aOrigin')
   const size = mesh.geometry.getAttribute('aSize')
+  const low = mesh.geometry.getAttribute('aLow')
   const extent = mesh.geometry.getAttribute('aPart')
   const colour = mesh.geometry.getAttribute('aColour')
   const kind = mesh.geometry.getAttribute('aKind')
@@ -91,6 +92,7 @@ const writeLooks = (mesh: InstancedMesh, posed: readonly PosedPart[]): void => {
       const b = solid.box
       origin.setXYZ(i, b.x0 - c.x0, b.y0 - c.y0, b.z0 - c.z0)
       size.setXYZ(i, b.x1 - b.x0, b.y1 - b.y0, b.z1 - b.z0)
+      low.setXYZ(i, c.x0, c.y0, c.z0)
       extent.setXYZ(i, c.x1 - c.x0, c.y1 - c.y0, c.z1 - c.z0)
       colour.setXYZ(i, look.colour.r, look.colour.g, look.colour.b)
       kind.setXYZW(i, look.surface, look.grainAxis, look.seed, 0)

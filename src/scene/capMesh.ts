@@ -8,9 +8,12 @@ import {
   Mesh,
   ShaderMaterial,
 } from 'three'
+import type { HeatUniforms } from './heatLayer.ts'
+import { HEAT_FRAGMENT_HEAD } from './heatShader.ts'
 import { createLineBatch } from './lineBatch.ts'
 import { type Hatch, INK, lookOf } from './palette.ts'
 import { INK_COLOUR } from './partLook.ts'
+import { undoPose } from './pose.ts'
 import type { SectionCap } from './sectionCaps.ts'
 
 /** The cut faces, filled and hatched, with heavy ink round them. */
@@ -26,9 +29,9 @@ const CUT_WEIGHT = 1.7
 const THIN = 4
 const THIN_WEIGHT = 0.6
 
-export const createCapMesh = (ink: Material): CapMesh => {
+export const createCapMesh = (ink: Material, heat: HeatUniforms): CapMesh => {
   const material = new ShaderMaterial({
-    uniforms: { uInk: { value: new Color(INK) } },
+    uniforms: { uInk: { value: new Color(INK) }, ...heat },
     vertexShader: CAP_VERTEX,
     fragmentShader: CAP_FRAGMENT,
     side: DoubleSide,
@@ -62,7 +65,7 @@ export const createCapMesh = (ink: Material): CapMesh => {
   }
 }
 
-const ATTRIBUTES = { position: 3, aColour: 3, aHatch: 2 } as const
+const ATTRIBUTES = { position: 3, aClosed: 3, aColour: 3, aHatch: 2 } as const
 
 const buildGeometry = (capacity: number): BufferGeometry => {
   const geometry = new BufferGeometry()
@@ -75,6 +78,7 @@ const buildGeometry = (capacity: number): BufferGeometry => {
 
 const writeFaces = (geometry: BufferGeometry, caps: readonly SectionCap[]): void => {
   const position = geometry.getAttribute('position')
+  const closed = geometry.getAttribute('aClosed')
   const colour = geometry.getAttribute('aColour')
   const hatch = geometry.getAttribute('aHatch')
   const tone = new Color()
@@ -87,6 +91,8 @@ const writeFaces = (geometry: BufferGeometry, caps: readonly SectionCap[]): void
         for (const p of [piece[0], piece[k], piece[k + 1]]) {
           if (p === undefined) continue
           position.setXYZ(i, p.x, p.y, p.z)
+          const home = undoPose(cap.pose, p)
+          closed.setXYZ(i, home.x, home.y, home.z)
           colour.setXYZ(i, tone.r, tone.g, tone.b)
           // Neighbours in the list are mostly neighbours in the hive: their hatching leans both ways.
           hatch.setXY(i, HATCH_CODES[look.hatch], n % 2)
@@ -118,14 +124,17 @@ const writeOutlines = (
 }
 
 const CAP_VERTEX = /* glsl */ `
+attribute vec3 aClosed; // the place in the closed hive, mm
 attribute vec3 aColour;
 attribute vec2 aHatch;
 varying vec3 vColour;
 varying vec3 vPlace;
+varying vec3 vClosed;
 flat varying vec2 vHatch;
 void main() {
   vColour = aColour;
   vPlace = position;
+  vClosed = aClosed;
   vHatch = aHatch;
   gl_Position = projectionMatrix * modelViewMatrix * vec4(position, 1.0);
 }
@@ -135,7 +144,9 @@ const CAP_FRAGMENT = /* glsl */ `
 uniform vec3 uInk;
 varying vec3 vColour;
 varying vec3 vPlace;
+varying vec3 vClosed;
 flat varying vec2 vHatch;
+${HEAT_FRAGMENT_HEAD}
 
 // Share of ink in parallel lines \`gap\` mm apart and \`thick\` mm thick, paler as they close up.
 float lines(float t, float gap, float thick) {
@@ -146,7 +157,7 @@ float lines(float t, float gap, float thick) {
   return mix(sharp, thick / gap, smoothstep(0.25 * gap, 0.8 * gap, w));
 }
 
-void main() {
+vec3 materialColour() {
   // The plane stands across x or z, so its own coordinates are the other level one and y.
   vec2 p = vec2(vPlace.x + vPlace.z, vPlace.y);
   float lean = vHatch.y < 0.5 ? 1.0 : -1.0;
@@ -160,7 +171,11 @@ void main() {
     float wave = 8.5 * sin(p.x * 0.125);
     ink = 0.2 * max(lines(p.y + wave, 34.0, 0.8), lines(p.y - wave + 17.0, 34.0, 0.8));
   } else base = mix(base, uInk, 0.35);
-  gl_FragColor = vec4(mix(base, uInk, ink), 1.0);
+  return mix(base, uInk, ink);
+}
+
+void main() {
+  gl_FragColor = vec4(uHeat > 0.5 ? heatColour(vClosed) : materialColour(), 1.0);
   #include <colorspace_fragment>
 }
 `

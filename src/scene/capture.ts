@@ -16,6 +16,8 @@ export interface ExplodedPicture {
   /** 0 closed, 1 groups apart, 2 every layer apart. */
   readonly explode: number
   readonly preset: CameraPreset
+  /** Temperatures instead of materials, where they are known. */
+  readonly showHeat?: boolean
   readonly type: 'image/png' | 'image/jpeg'
 }
 
@@ -26,14 +28,14 @@ export interface ExplodedPicture {
 export const captureExploded = async (
   picture: ExplodedPicture,
 ): Promise<Uint8Array<ArrayBuffer> | undefined> => {
-  const { widthPx, heightPx, explode, preset, type } = picture
+  const { widthPx, heightPx, explode, preset, type, showHeat = false } = picture
   const blob = await takeBlob(
     {
       widthPx,
       heightPx,
       ground: 'paper',
       preset,
-      change: { ...PLAIN, explode, camera: { preset, serial: 0 } },
+      change: { ...PLAIN, explode, showHeat, camera: { preset, serial: 0 } },
     },
     type,
   )

@@ -2,7 +2,6 @@ import { type Data3DTexture, Group, Plane, Vector3 } from 'three'
 import { type Box, boundingBox } from '../geometry/box.ts'
 import type { Vec3 } from '../geometry/vector.ts'
 import type { Hive } from '../hive/hive.ts'
-import type { Part } from '../hive/part.ts'
 import type { ViewState } from '../store/viewStore.ts'
 import { createBoxMesh } from './boxMesh.ts'
 import { PRESET_DIRECTIONS } from './cameraPresets.ts'
@@ -10,11 +9,12 @@ import { createCapMesh } from './capMesh.ts'
 import { type DimensionLine, dimensionKey, dimensionLines } from './dimensionLines.ts'
 import { createDimensionMesh } from './dimensionMesh.ts'
 import { createGround } from './ground.ts'
+import { createHeatLayer, type HeatLayer } from './heatLayer.ts'
 import { createLights } from './lights.ts'
 import { createInkUniforms, createLineMaterial, type InkUniforms } from './lineMaterial.ts'
 import { createNoiseTexture } from './noiseTexture.ts'
 import { createPartLines } from './partLines.ts'
-import { pickPart, type Ray } from './pickPart.ts'
+import { type Hit, pickPart, type Ray } from './pickPart.ts'
 import {
   boundsOfPoints,
   closedBounds,
@@ -41,12 +41,14 @@ export type ModelView = Pick<
   | 'hoveredPartId'
   | 'showDimensions'
   | 'quality'
+  | 'showHeat'
 >
 
 /** The hive as three.js objects. Everything is written in place; nothing is built anew for an edit. */
 export interface HiveModel {
   readonly root: Group
   readonly ink: InkUniforms
+  readonly heat: HeatLayer
   /** Shows `hive` in `view`; does only what differs from the last call. */
   readonly show: (hive: Hive, view: ModelView) => void
   /** Puts the dimensions on the sides that the eye sees. */
@@ -56,7 +58,7 @@ export interface HiveModel {
   readonly bounds: () => Box
   /** Dimensions as shown; none when they are switched off or the hive is apart. */
   readonly dimensions: () => readonly DimensionLine[]
-  readonly pick: (ray: Ray) => Part | undefined
+  readonly pick: (ray: Ray) => Hit | undefined
   readonly dispose: () => void
 }
 
@@ -68,7 +70,8 @@ export const createHiveModel = (): HiveModel => {
   const noise: Data3DTexture = createNoiseTexture()
   const clip = new Plane(new Vector3(-1, 0, 0), NO_CUT)
   const ink = createInkUniforms()
-  const surface = createSurfaceMaterial(noise, clip)
+  const heat = createHeatLayer(ink)
+  const surface = createSurfaceMaterial(noise, clip, heat.uniforms)
   const clippedInk = createLineMaterial({ ink, sectionPlane: clip, hidden: false })
   const plainInk = createLineMaterial({ ink, sectionPlane: undefined, hidden: false })
   const hiddenInk = createLineMaterial({ ink, sectionPlane: clip, hidden: true })
@@ -79,7 +82,7 @@ export const createHiveModel = (): HiveModel => {
   })
   const prisms = createPrismMesh(surface)
   const lines = createPartLines(clippedInk, hiddenInk)
-  const caps = createCapMesh(plainInk)
+  const caps = createCapMesh(plainInk, heat.uniforms)
   const dimensionMesh = createDimensionMesh(plainInk)
   const ground = createGround()
   const lights = createLights()
@@ -143,6 +146,7 @@ export const createHiveModel = (): HiveModel => {
   return {
     root,
     ink,
+    heat,
     show: (nextHive, nextView) => {
       const previous = view
       const isNew = nextHive !== hive
@@ -167,6 +171,7 @@ export const createHiveModel = (): HiveModel => {
         ground.place(keptBounds(bounds, plane), groundY)
         lights.fit(bounds, groundY)
       }
+      heat.show(nextView.showHeat)
       if (differs(['quality'])) {
         lights.setCast(nextView.quality === 'full')
         ground.setCast(nextView.quality === 'full')
@@ -184,7 +189,7 @@ export const createHiveModel = (): HiveModel => {
     dimensions: () => shownDimensions,
     pick: (ray) => pickPart(posed, ray, plane),
     dispose: () => {
-      for (const owner of [boxes, prisms, lines, caps, dimensionMesh, ground, lights]) {
+      for (const owner of [boxes, prisms, lines, caps, dimensionMesh, ground, lights, heat]) {
         owner.dispose()
       }
       for (const material of [surface, clippedInk, plainInk, hiddenInk]) material.dispose()

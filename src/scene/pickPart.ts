@@ -4,10 +4,17 @@ import type { Vec3 } from '../geometry/vector.ts'
 import type { Part } from '../hive/part.ts'
 import { type PartPose, undoPose, undoPoseDirection } from './pose.ts'
 import type { SectionPlane } from './sectionCaps.ts'
+import { plus, scaled } from './vectors.ts'
 
 export interface Ray {
   readonly origin: Vec3
   readonly direction: Vec3
+}
+
+/** What a ray meets, and where: the point's place in the closed hive. */
+export interface Hit {
+  readonly part: Part
+  readonly closedPoint: Vec3
 }
 
 /** Where along a ray it is inside something: from `enter` to `leave`, in lengths of the direction. */
@@ -24,10 +31,10 @@ export const pickPart = (
   posed: readonly { readonly part: Part; readonly pose: PartPose }[],
   ray: Ray,
   plane?: SectionPlane,
-): Part | undefined => {
+): Hit | undefined => {
   const kept = plane === undefined ? EVERYWHERE : keptSpan(ray, plane)
   let nearest = Number.POSITIVE_INFINITY
-  let found: Part | undefined
+  let found: Hit | undefined
   for (const { part, pose } of posed) {
     if (pose.hidden) continue
     const local = {
@@ -38,7 +45,8 @@ export const pickPart = (
       const span = overlap(solidSpan(solid, local), kept)
       if (span.enter <= span.leave && span.enter < nearest) {
         nearest = span.enter
-        found = part
+        const closedPoint = plus(local.origin, scaled(local.direction, span.enter))
+        found = { part, closedPoint }
       }
     }
   }

@@ -55,7 +55,9 @@ export const attachPointerPick = (element: HTMLElement, meaning: PointerMeaning)
       if (latest !== undefined) meaning.onHover(latest.buttons === 0 ? place(latest) : undefined)
     })
   })
-  on('pointerleave', () => {
+  on('pointerleave', (event) => {
+    // A finger leaves at the end of each tap, and has not been hovering.
+    if (event.pointerType === 'touch') return
     latest = undefined
     meaning.onHover(undefined)
   })

@@ -17,6 +17,7 @@ const ATTRIBUTES = {
   position: 3,
   normal: 3,
   aLocal: 3,
+  aLow: 3,
   aFace: 3,
   aPart: 3,
   aColour: 3,
@@ -80,6 +81,7 @@ const writeVertices = (
       set3('position', i, applyPose(pose, corner))
       set3('normal', i, applyPoseDirection(pose, normal))
       set3('aLocal', i, { x: corner.x - c.x0, y: corner.y - c.y0, z: corner.z - c.z0 })
+      set3('aLow', i, { x: c.x0, y: c.y0, z: c.z0 })
       set3('aFace', i, normal)
       set3('aPart', i, extent)
       geometry.getAttribute('aColour').setXYZ(i, look.colour.r, look.colour.g, look.colour.b)

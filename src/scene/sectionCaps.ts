@@ -21,6 +21,7 @@ export interface SectionCap {
   readonly thickness: number
   readonly pieces: readonly (readonly Vec3[])[]
   readonly outline: Segments
+  readonly pose: PartPose
 }
 
 /** The cut faces of all parts that the plane passes through, in their posed places. */
@@ -37,7 +38,7 @@ export const sectionCaps = (
     if (pieces.length === 0) return []
     const outline = outlineOf(part, pose, plane) ?? pieces.flatMap(loopSegments)
     const { id: partId, material, size } = part
-    return [{ partId, material, thickness: size.thickness, pieces, outline }]
+    return [{ partId, material, thickness: size.thickness, pieces, outline, pose }]
   })
 
 /**

@@ -3,9 +3,11 @@ import type { Hive } from '../hive/hive.ts'
 import { useViewStore, type ViewState } from '../store/viewStore.ts'
 import { aimStill, type Still } from './aimStill.ts'
 import { paintLabels, placeLabels, writeLabels } from './dimensionLabels.ts'
+import { followHeat } from './followHeat.ts'
 import { createHiveModel } from './hiveModel.ts'
 import { createOrbit } from './orbit.ts'
 import { PAPER } from './palette.ts'
+import type { Hit } from './pickPart.ts'
 import { attachPointerPick } from './pointerPick.ts'
 
 /** The hive on the screen: model, eye and pointer, joined to the view store. */
@@ -38,29 +40,36 @@ export const createStage = ({ gl, scene, camera, labelLayer, invalidate }: Stage
   gl.setClearColor(PAPER, 0)
   const store = useViewStore
   const canvas = gl.domElement
+  const isStill = (): boolean => window.matchMedia('(prefers-reduced-motion: reduce)').matches
+  const heat = followHeat(model.heat, { invalidate, isStill })
   const orbit = createOrbit({
     camera,
     element: canvas,
     corners: model.corners,
     bounds: model.bounds,
     face: model.faceEye,
-    isStill: () => window.matchMedia('(prefers-reduced-motion: reduce)').matches,
+    isStill,
     invalidate,
   })
   const caster = new Raycaster()
   const pointer = new Vector2()
-  const partAt = (at: { readonly x: number; readonly y: number }): string | undefined => {
+  const hitAt = (at: { readonly x: number; readonly y: number }): Hit | undefined => {
     caster.setFromCamera(pointer.set(at.x, at.y), camera)
-    return model.pick(caster.ray)?.id
+    return model.pick(caster.ray)
   }
   const detachPointer = attachPointerPick(canvas, {
     onHover: (at) => {
-      const id = at === undefined ? undefined : partAt(at)
+      const hit = at === undefined ? undefined : hitAt(at)
+      const id = hit?.part.id
       canvas.style.cursor = id === undefined ? 'grab' : 'pointer'
       if (store.getState().hoveredPartId !== id) store.getState().set({ hoveredPartId: id })
+      heat.probe(hit)
     },
     onTap: (at, { adds }) => {
-      const id = partAt(at)
+      const hit = hitAt(at)
+      const id = hit?.part.id
+      // A finger doesn't hover: its tap reads the temperature.
+      heat.probe(hit)
       const before = store.getState().selectedPartIds
       if (id === undefined) store.getState().select(adds ? before : [])
       else if (!adds) store.getState().select([id])
@@ -120,7 +129,7 @@ export const createStage = ({ gl, scene, camera, labelLayer, invalidate }: Stage
     },
     beforeFrame: () => {
       setScreenInk()
-      if (orbit.advance()) invalidate()
+      if ([orbit.advance(), heat.advance()].includes(true)) invalidate()
       model.faceEye(orbit.towardsEye())
       drawLabels()
     },
@@ -167,6 +176,7 @@ export const createStage = ({ gl, scene, camera, labelLayer, invalidate }: Stage
     },
     dispose: () => {
       unsubscribe()
+      heat.dispose()
       detachPointer()
       orbit.dispose()
       scene.remove(model.root)
@@ -193,6 +203,7 @@ const SHOWN = [
   'camera',
   'units',
   'quality',
+  'showHeat',
 ] as const
 
 const toggled = (ids: readonly string[], id: string): readonly string[] =>

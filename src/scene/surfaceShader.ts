@@ -12,11 +12,13 @@ export const SURFACE_VERTEX_HEAD = /* glsl */ `
   attribute vec3 aLocal; // from the part's low corner, mm
   attribute vec3 aFace; // normal in the closed hive
 #endif
+attribute vec3 aLow; // the part's low corner in the closed hive, mm
 attribute vec3 aPart; // size of the box around the part, mm
 attribute vec3 aColour; // linear
 attribute vec4 aKind; // surface code, grain axis (3: none), seed 0..1, amber tint 0..1
 varying vec3 vLocal;
 varying vec3 vFace;
+flat varying vec3 vLow;
 flat varying vec3 vPart;
 flat varying vec3 vColour;
 flat varying vec4 vKind;
@@ -30,6 +32,7 @@ export const SURFACE_VERTEX_BODY = /* glsl */ `
   vLocal = aLocal;
   vFace = aFace;
 #endif
+vLow = aLow;
 vPart = aPart;
 vColour = aColour;
 vKind = aKind;
@@ -41,6 +44,7 @@ uniform sampler3D uNoise;
 uniform vec3 uAmber;
 varying vec3 vLocal;
 varying vec3 vFace;
+flat varying vec3 vLow;
 flat varying vec3 vPart;
 flat varying vec3 vColour;
 flat varying vec4 vKind;
@@ -173,4 +177,22 @@ vec3 surfaceColour(vec3 viewNormal, vec3 toEye) {
 export const SURFACE_FRAGMENT_BODY = /* glsl */ `
 diffuseColor.rgb = surfaceColour(normal, normalize(vViewPosition));
 diffuseColor.rgb = mix(diffuseColor.rgb, uAmber * (0.5 + 0.6 * dot(diffuseColor.rgb, vec3(0.333))) * 1.25, vKind.w);
+// Heat wants the light alone.
+if (uHeat > 0.5) diffuseColor.rgb = vec3(1.0);
+`
+
+/**
+ * Goes after the light is added. Colours of heat must match the legend, so the light is squeezed to
+ * a little shade; and a tint would look like another temperature, so what is marked is striped.
+ */
+export const SURFACE_FRAGMENT_HEAT = /* glsl */ `
+if (uHeat > 0.5) {
+  float lit = dot(outgoingLight, vec3(0.2126, 0.7152, 0.0722));
+  float stripe = abs(fract((gl_FragCoord.x + gl_FragCoord.y) / (11.0 * uWeight)) - 0.5) * 11.0;
+  float marked = vKind.w * 1.7 * (1.0 - smoothstep(0.8, 1.5, stripe));
+  vec3 heat = mix(heatColour(vLow + vLocal), uAmber * 0.8, marked);
+  // About three steps of CIE lightness; more where it is coldest, as there is nothing colder to read.
+  float shade = mix(0.62, 0.9, smoothstep(0.07, 0.17, dot(heat, vec3(0.2126, 0.7152, 0.0722))));
+  outgoingLight = heat * mix(shade, 1.0, smoothstep(0.45, 1.05, lit));
+}
 `

@@ -26,6 +26,8 @@ export type Tint = 'none' | 'paper' | 'light' | 'middle' | 'dark' | 'ink'
 export interface Stroke {
   readonly weight: LineWeight
   readonly dash: LineDash
+  /** Grey, for lines that only show where things are; ink unless told. */
+  readonly tone?: 'pale'
 }
 
 export interface LineItem extends Stroke {
@@ -49,6 +51,21 @@ export interface PolygonItem {
   readonly stroke: Stroke | undefined
   readonly tint: Tint
   readonly hatch: HatchKind
+  readonly tag?: string
+}
+
+/** A colour in sRGB, 0 to 255 each. */
+export interface PaperColour {
+  readonly r: number
+  readonly g: number
+  readonly b: number
+}
+
+/** A coloured ground without an outline; loops that run the other way round are holes in it. */
+export interface ColourItem {
+  readonly kind: 'colour'
+  readonly loops: readonly (readonly PaperPoint[])[]
+  readonly colour: PaperColour
   readonly tag?: string
 }
 
@@ -78,7 +95,7 @@ export interface ImageItem {
   readonly format: 'jpeg' | 'png'
 }
 
-export type DrawingItem = LineItem | PolylineItem | PolygonItem | TextItem | ImageItem
+export type DrawingItem = LineItem | PolylineItem | PolygonItem | ColourItem | TextItem | ImageItem
 
 /** Line widths on paper, mm: the ISO 128 series, thick to thin more than 2 to 1. */
 export const LINE_WIDTH_MM: Readonly<Record<LineWeight, number>> = {
@@ -94,6 +111,9 @@ export const DASH_MM: Readonly<Record<LineDash, readonly number[]>> = {
   centre: [6, 1, 0.5, 1],
   phantom: [6, 1, 0.5, 1, 0.5, 1],
 }
+
+/** Grey of a pale line, from 0 (black) to 1 (paper). */
+export const PALE_GREY = 0.45
 
 /** Grounds as grey from 0 (black) to 1 (paper); all keep black type readable. */
 export const TINT_GREY: Readonly<Record<Exclude<Tint, 'none'>, number>> = {

@@ -1,9 +1,11 @@
 import { encodeBase64 } from './base64.ts'
 import {
+  type ColourItem,
   DASH_MM,
   type Drawing,
   type DrawingItem,
   LINE_WIDTH_MM,
+  PALE_GREY,
   type PaperPoint,
   type PolygonItem,
   type Stroke,
@@ -48,6 +50,8 @@ const writeItem = (item: DrawingItem): string => {
     }
     case 'polygon':
       return writePolygon(item)
+    case 'colour':
+      return writeColour(item)
     case 'text':
       return writeText(item)
     case 'image':
@@ -59,9 +63,10 @@ const writeItem = (item: DrawingItem): string => {
   }
 }
 
-const strokeOf = ({ weight, dash }: Stroke): string => {
+const strokeOf = ({ weight, dash, tone }: Stroke): string => {
   const dashes = DASH_MM[dash].length > 0 ? ` stroke-dasharray="${DASH_MM[dash].join(' ')}"` : ''
-  return ` stroke="currentColor" stroke-width="${LINE_WIDTH_MM[weight]}"${dashes}`
+  const pale = tone === 'pale' ? ` stroke-opacity="${1 - PALE_GREY}"` : ''
+  return ` stroke="currentColor" stroke-width="${LINE_WIDTH_MM[weight]}"${pale}${dashes}`
 }
 
 const tagOf = (tag: string | undefined): string =>
@@ -85,6 +90,11 @@ const writePolygon = (item: PolygonItem): string => {
       : `<path d="${lines}"${strokeOf({ weight: 'thin', dash: 'solid' })} pointer-events="none"/>`
   const polygon = `<polygon points="${item.points.map(point).join(' ')}"${fill}${stroke}${tagOf(item.tag)}/>`
   return polygon + hatch
+}
+
+const writeColour = ({ loops, colour: { r, g, b }, tag }: ColourItem): string => {
+  const d = loops.map((loop) => `M${loop.map(point).join('L')}Z`).join('')
+  return `<path d="${d}" fill="rgb(${r},${g},${b})"${tagOf(tag)}/>`
 }
 
 const writeText = (item: TextItem): string => {

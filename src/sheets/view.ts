@@ -40,6 +40,8 @@ const moveItem = (item: DrawingItem, dx: number, dy: number): DrawingItem => {
     case 'polyline':
     case 'polygon':
       return { ...item, points: item.points.map((p) => movePoint(p, dx, dy)) }
+    case 'colour':
+      return { ...item, loops: item.loops.map((l) => l.map((p) => movePoint(p, dx, dy))) }
     case 'text':
     case 'image':
       return { ...item, at: movePoint(item.at, dx, dy) }

@@ -2,8 +2,10 @@ import type { Design } from '../design/schema.ts'
 import { deriveHive } from '../hive/deriveHive.ts'
 import type { Hive } from '../hive/hive.ts'
 import type { Refusal } from '../hive/refusal.ts'
+import type { HeatFieldAnswer } from '../reports/heat/field/heatFieldAnswer.ts'
 import { type Report, runReports } from '../reports/report.ts'
 import { useDesignStore } from './designStore.ts'
+import { type HeatFieldState, useHeatField } from './heatField.ts'
 
 /** A design with its hive and report. */
 export interface Answer {
@@ -24,21 +26,44 @@ export interface Answers {
 
 let lastDesign: Design | undefined
 let last: Answers = { answer: undefined, refusals: [], stale: false }
+let lastField: HeatFieldAnswer | undefined
 
-/** Derives hive and report, remembered by the identity of the design, with the last good one kept. */
+/**
+ * Derives hive and report, remembered by the identity of the design, with the last good one kept. Once
+ * the field of the hive that is shown is solved, its report is made again with the field in it.
+ */
 export const answersFor = (design: Design): Answers => {
-  if (design === lastDesign) return last
-  const result = deriveHive(design)
-  last =
-    result.kind === 'built'
-      ? {
-          answer: { design, hive: result.hive, report: runReports(design, result.hive) },
-          refusals: [],
-          stale: false,
-        }
-      : { answer: last.answer, refusals: result.refusals, stale: true }
-  lastDesign = design
+  if (design !== lastDesign) {
+    const result = deriveHive(design)
+    const { answer } = last
+    if (result.kind === 'refused') {
+      last = { answer, refusals: result.refusals, stale: true }
+    } else {
+      last = { answer: answerOf(design, result.hive), refusals: [], stale: false }
+    }
+    lastDesign = design
+  }
+  const { answer } = last
+  if (answer !== undefined && fieldOf(answer.design) !== lastField) {
+    last = { ...last, answer: answerOf(answer.design, answer.hive) }
+  }
   return last
 }
 
-export const useAnswers = (): Answers => useDesignStore((s) => answersFor(s.design))
+const answerOf = (design: Design, hive: Hive): Answer => {
+  lastField = fieldOf(design)
+  return { design, hive, report: runReports(design, hive, lastField) }
+}
+
+/** The solved field of this very design. */
+const fieldOf = (design: Design): HeatFieldAnswer | undefined => {
+  const { answer, answerDesign }: HeatFieldState = useHeatField.getState()
+  return answerDesign === design ? answer : undefined
+}
+
+export const useAnswers = (): Answers => {
+  // Without these, nothing would ask again when the field comes.
+  useHeatField((s) => s.answer)
+  useHeatField((s) => s.answerDesign)
+  return useDesignStore((s) => answersFor(s.design))
+}

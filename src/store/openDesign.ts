@@ -56,7 +56,7 @@ export const useOpenStore = create<OpenState & OpenActions>()((set, get) => {
   const offerParsed = (parsed: ParsedDesign, from: OpenedFrom) => {
     if (parsed.kind === 'bad') return get().refuse(explainProblems(parsed.problems))
     const { design } = parsed
-    offer({ design, from, name: nameOf(design), note: explainReading(parsed) })
+    offer({ design, from, name: designName(design), note: explainReading(parsed) })
   }
   return {
     pending: undefined,
@@ -87,18 +87,20 @@ function isUntouched(): boolean {
   return isQuiet && isSameDesign(design, DEFAULT_DESIGN)
 }
 
-function nameOf(design: Design): string {
+/** The design's own name, or words for one that has none. */
+export function designName(design: Design): string {
   return design.title.name.trim() || 'A design without a name'
 }
 
-function explainProblems(problems: readonly { readonly message: string }[]): string {
+/** Why a text could not be read, a line each; at most five. */
+export function explainProblems(problems: readonly { readonly message: string }[]): string {
   const shown = problems.slice(0, MOST_PROBLEMS).map((problem) => problem.message)
   const rest = problems.length - shown.length
   return [...shown, ...(rest > 0 ? [`And ${rest} more.`] : [])].join('\n')
 }
 
 /** What was done to a text that was not quite of this version, or undefined when nothing was. */
-function explainReading(read: Extract<ParsedDesign, { kind: 'ok' }>): string | undefined {
+export function explainReading(read: Extract<ParsedDesign, { kind: 'ok' }>): string | undefined {
   const updated = read.migratedFrom === undefined ? [] : ['It was brought up to date.']
   const names = read.filled.slice(0, MOST_PROBLEMS).map(fieldTitle)
   const rest = read.filled.length - names.length

@@ -42,12 +42,32 @@ export function formatResistance(rsiM2KPerW: number, unit: ThermalUnit): string 
     : `R ${formatNumber(rsiM2KPerW * US_R_PER_RSI, 1)}`
 }
 
-/** Heat lost for each degree, of a whole hive or a panel: `1.83 W/K` or `3.5 Btu/(h·°F)`. */
-export function formatConductance(wPerK: number, unit: ThermalUnit): string {
+/**
+ * Heat lost for each degree, of a whole hive or a panel: `1.83 W/K` or `3.5 Btu/(h·°F)`, with these
+ * decimals or with the two and one that are usual.
+ */
+export function formatConductance(wPerK: number, unit: ThermalUnit, decimals?: number): string {
   if (!Number.isFinite(wPerK)) return NO_VALUE
   return unit === 'rsi'
-    ? `${formatNumber(wPerK, 2)} W/K`
-    : `${formatNumber(wPerK * BTU_PER_H_F_PER_W_PER_K, 1)} Btu/(h·°F)`
+    ? `${formatNumber(wPerK, decimals ?? 2)} W/K`
+    : `${formatNumber(wPerK * BTU_PER_H_F_PER_W_PER_K, decimals ?? 1)} Btu/(h·°F)`
+}
+
+/**
+ * A certain band of conductance, rounded outwards to hundredths so that what is shown still holds the
+ * truth: `1.22 and 1.25 W/K`.
+ */
+export function formatConductanceBand(
+  lowerWPerK: number,
+  upperWPerK: number,
+  unit: ThermalUnit,
+): string {
+  const scale = unit === 'rsi' ? 1 : BTU_PER_H_F_PER_W_PER_K
+  // A hundredth that is met but for binary noise stays.
+  const down = Math.floor(lowerWPerK * scale * 100 + 1e-9) / 100
+  const up = Math.ceil(upperWPerK * scale * 100 - 1e-9) / 100
+  const name = unit === 'rsi' ? 'W/K' : 'Btu/(h·°F)'
+  return `${formatNumber(down, 2)} and ${formatNumber(up, 2)} ${name}`
 }
 
 /** Heat lost for each degree and area: `0.62 W/(m²·K)` or `0.109 Btu/(h·ft²·°F)`. */

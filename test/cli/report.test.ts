@@ -13,7 +13,9 @@ import type { Design } from '../../src/design/schema.ts'
 import { deriveHive } from '../../src/hive/deriveHive.ts'
 import { buildHeadlessReport } from '../../src/reports/headless.ts'
 import { type HeadlessReport, headlessSchema } from '../../src/reports/headlessSchema.ts'
+import type { HeatFieldAnswer } from '../../src/reports/heat/field/heatFieldAnswer.ts'
 import { runReports } from '../../src/reports/report.ts'
+import { MADE_ANSWER } from '../reports/heat/field/syntheticField.ts'
 
 const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value))
 
@@ -38,10 +40,11 @@ const runReport = (text: string, ...args: readonly string[]) => {
   return spawnSync(process.execPath, command, { encoding: 'utf8', maxBuffer: 1 << 26 })
 }
 
-const reportOf = (design: Design): HeadlessReport => {
+/** Without a field unless one is given: to solve one takes seconds. */
+const reportOf = (design: Design, field?: HeatFieldAnswer): HeadlessReport => {
   const built = deriveHive(design)
   if (built.kind === 'refused') throw new Error(built.refusals[0]?.message)
-  const report = runReports(design, built.hive)
+  const report = runReports(design, built.hive, field)
   return buildHeadlessReport({ design, hive: built.hive, report, warnings: [] })
 }
 
@@ -58,7 +61,12 @@ describe('the report command', () => {
         return { stdout: run.stdout, files }
       })
       expect(second).toEqual(first)
-      expect(JSON.parse(first?.stdout ?? '')).toEqual(plain(reportOf(DEFAULT_DESIGN)))
+      const made = reportOn(DEFAULT_DESIGN, [])
+      if (made.kind === 'bad') throw new Error(made.messages.join())
+      const printed = JSON.parse(first?.stdout ?? '')
+      expect(printed).toEqual(plain(made.report))
+      expect(printed.heat).toMatchObject({ method: 'field', field: { quality: 'full' } })
+      expect(printed.heat.conductanceWPerK).toBe(printed.heat.field.conductanceWPerK)
       const files = new Map(first?.files)
       const name = 'quarry-lane-long-hive'
       expect([...files.keys()].toSorted()).toEqual([
@@ -126,6 +134,17 @@ describe('buildHeadlessReport', () => {
     expect(checked.error?.issues ?? []).toEqual([])
     // Nothing was dropped or changed: the schema knows every key.
     expect(checked.data).toEqual(report)
+  })
+
+  it('has the field without its grid, and by the schema', () => {
+    const { heat, checks } = reportOf(DEFAULT_DESIGN, MADE_ANSWER)
+    const { grid: _, coldest, ...rest } = MADE_ANSWER
+    const pointMm = { x: 0, y: 0, z: 0 }
+    expect(heat).toMatchObject({ method: 'field', conductanceWPerK: 2 })
+    expect(heat.field).toEqual({ ...rest, coldest: { ...coldest, pointMm } })
+    expect(checks.map(({ id }) => id)).toContain('coldest-place')
+    const report = plain(reportOf(DEFAULT_DESIGN, MADE_ANSWER))
+    expect(headlessSchema.parse(report)).toEqual(report)
   })
 
   it('gives every part a place, and a mass that adds up to the hive', () => {

@@ -15,8 +15,8 @@ const ray = { origin: vec3(50, 50, 1000), direction: vec3(0, 0, -1) }
 
 describe('pickPart', () => {
   it('finds the nearer of two parts whatever their order', () => {
-    expect(pickPart(still(near, far), ray)?.id).toBe('near')
-    expect(pickPart(still(far, near), ray)?.id).toBe('near')
+    expect(pickPart(still(near, far), ray)?.part.id).toBe('near')
+    expect(pickPart(still(far, near), ray)?.part.id).toBe('near')
   })
 
   it('finds nothing beside the parts or behind the eye', () => {
@@ -25,22 +25,22 @@ describe('pickPart', () => {
   })
 
   it('passes through what the section cuts away', () => {
-    expect(pickPart(still(near, far), ray, { axis: 'z', at: 60 })?.id).toBe('far')
+    expect(pickPart(still(near, far), ray, { axis: 'z', at: 60 })?.part.id).toBe('far')
   })
 
   it('finds the part whose cut face the section shows', () => {
-    expect(pickPart(still(near, far), ray, { axis: 'z', at: 90 })?.id).toBe('near')
+    expect(pickPart(still(near, far), ray, { axis: 'z', at: 90 })?.part.id).toBe('near')
   })
 
   it('follows moved and turned parts and ignores hidden ones', () => {
     const away = { ...STILL, translation: vec3(0, 200, 0) }
     const quarter = { ...STILL, turn: { angleRad: Math.PI / 2, pivot: vec3(0, 0, 100) } }
-    const one = (pose: PartPose) => pickPart([{ part: near, pose }], ray)?.id
+    const one = (pose: PartPose) => pickPart([{ part: near, pose }], ray)?.part.id
     expect(one(away)).toBeUndefined()
     // Turned about its far lower edge, the board lies flat at y 0 to 20, below the ray.
     expect(one(quarter)).toBeUndefined()
     expect(
-      pickPart([{ part: near, pose: quarter }], { ...ray, origin: vec3(50, 10, 1000) })?.id,
+      pickPart([{ part: near, pose: quarter }], { ...ray, origin: vec3(50, 10, 1000) })?.part.id,
     ).toBe('near')
     expect(one({ ...STILL, hidden: true })).toBeUndefined()
   })
@@ -59,7 +59,7 @@ describe('pickPart', () => {
       to: 10,
     }
     const hit = (x: number, y: number) =>
-      pickPart(still(samplePart('wedge', [wedge])), { ...ray, origin: vec3(x, y, 500) })?.id
+      pickPart(still(samplePart('wedge', [wedge])), { ...ray, origin: vec3(x, y, 500) })?.part.id
     expect(hit(20, 14)).toBe('wedge')
     expect(hit(20, 16)).toBeUndefined()
   })

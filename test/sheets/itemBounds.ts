@@ -26,8 +26,14 @@ export const itemBounds = (item: DrawingItem): PaperBox => {
       }
     case 'line':
     case 'polyline':
-    case 'polygon': {
-      const points = item.kind === 'line' ? [item.from, item.to] : item.points
+    case 'polygon':
+    case 'colour': {
+      const points =
+        item.kind === 'line'
+          ? [item.from, item.to]
+          : item.kind === 'colour'
+            ? item.loops.flat()
+            : item.points
       const [xs, ys] = [points.map((p) => p.x), points.map((p) => p.y)]
       return {
         x0: Math.min(...xs),

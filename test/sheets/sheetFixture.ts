@@ -4,6 +4,7 @@ import { DEFAULT_DESIGN } from '../../src/design/defaults.ts'
 import type { Design } from '../../src/design/schema.ts'
 import { deriveHive } from '../../src/hive/deriveHive.ts'
 import type { Hive } from '../../src/hive/hive.ts'
+import type { HeatComparisons } from '../../src/reports/heat/field/heatComparisons.ts'
 import { type Report, runReports } from '../../src/reports/report.ts'
 import { type PaperName, paperOf } from '../../src/sheets/pages/paper.ts'
 import type { SheetContent } from '../../src/sheets/pages/sheetPage.ts'
@@ -44,12 +45,13 @@ export const built = (design: Design = DEFAULT_DESIGN): Built => {
 export interface SheetOptions {
   readonly paper?: PaperName
   readonly units?: UnitPreferences
+  readonly comparisons?: HeatComparisons
 }
 
 /** What a sheet is built from, dated 9 April 2031. */
 export const sheetInput = (
   { design, hive, report }: Built,
-  { paper = 'a4', units = METRIC }: SheetOptions = {},
+  { paper = 'a4', units = METRIC, comparisons }: SheetOptions = {},
 ): BuildSheetInput => ({
   design,
   hive,
@@ -57,13 +59,14 @@ export const sheetInput = (
   units,
   paper,
   date: '2031-04-09',
+  ...(comparisons && { comparisons }),
   fonts: FONTS,
 })
 
 /** The same for the pages before they become a PDF. */
 export const sheetContent = (
   { design, hive, report }: Built,
-  { paper = 'a4', units = METRIC }: SheetOptions = {},
+  { paper = 'a4', units = METRIC, comparisons }: SheetOptions = {},
 ): SheetContent => ({
   design,
   hive,
@@ -71,6 +74,7 @@ export const sheetContent = (
   units,
   date: '2031-04-09',
   picture: undefined,
+  comparisons,
   paper: paperOf(paper),
   type: TYPE,
 })

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import {
   formatConductance,
+  formatConductanceBand,
   formatResistance,
   formatUValue,
   parseResistance,
@@ -104,6 +105,21 @@ describe('formatConductance', () => {
     [Number.NaN, 'us', '–'],
   ] as const)('shows %d W/K in %s as %j', (wPerK, unit, text) => {
     expect(formatConductance(wPerK, unit)).toBe(text)
+  })
+
+  it('takes as many decimals as are asked for', () => {
+    expect(formatConductance(0.0436, 'rsi', 3)).toBe('0.044 W/K')
+    // 1 W/K is 1.895634 Btu/(h·°F).
+    expect(formatConductance(1, 'us', 3)).toBe('1.896 Btu/(h·°F)')
+  })
+})
+
+describe('formatConductanceBand', () => {
+  it('rounds outwards, and leaves whole hundredths alone', () => {
+    expect(formatConductanceBand(1.2269, 1.2431, 'rsi')).toBe('1.22 and 1.25 W/K')
+    expect(formatConductanceBand(1.22, 1.25, 'rsi')).toBe('1.22 and 1.25 W/K')
+    // 1 W/K is 1.895634 Btu/(h·°F), 1.1 W/K is 2.085198.
+    expect(formatConductanceBand(1, 1.1, 'us')).toBe('1.89 and 2.09 Btu/(h·°F)')
   })
 })
 

@@ -1,11 +1,13 @@
 import type { PanelHeat } from '../../reports/heat/computeHeat.ts'
 import { useViewStore } from '../../store/viewStore.ts'
-import { formatLength } from '../../units/length.ts'
-import { formatTrimmed } from '../../units/number.ts'
+import { NO_VALUE } from '../../units/number.ts'
 import { formatResistance } from '../../units/thermal.ts'
 import { splitUnit } from '../inputs/numberShown.ts'
-import { ResistanceScale } from './ResistanceScale.tsx'
+import { PanelLayers } from './PanelLayers.tsx'
+import { ResistanceScale, ScaleMark } from './ResistanceScale.tsx'
 import { Verdict } from './VerdictMark.tsx'
+import { fieldStage, STAGE_WORD } from './warmth/fieldWords.ts'
+import type { FieldView } from './warmth/useFieldView.ts'
 
 /** What a panel, or all four walls together, come to. */
 export interface PanelFigures {
@@ -23,85 +25,81 @@ interface PanelAnswerProps {
   /** The single panels behind the figures, to look into. */
   readonly panels: readonly PanelHeat[]
   readonly end: number
+  readonly field: FieldView
+  /** As it stands in this hive, m²K/W; undefined while that is not known. */
+  readonly inHive: number | undefined
 }
 
-/** The R-value of one panel, honestly: with its rails, between them, the bounds, and what is wanted. */
-export const PanelAnswer = ({ figures, panels, end }: PanelAnswerProps) => {
+/** One panel's three honest answers side by side, the bounds, and what is wanted. */
+export const PanelAnswer = ({ figures, panels, end, field, inHive }: PanelAnswerProps) => {
   const { thermal } = useViewStore((s) => s.units)
   const show = (value: number) => formatResistance(value, thermal)
-  const { figure, unit } = splitUnit(show(figures.withRailsM2KPerW))
-  const { lowerBoundM2KPerW: lower, upperBoundM2KPerW: upper } = figures
+  const bare = (value: number) => splitUnit(show(value)).figure
+  const { lowerBoundM2KPerW: lower, upperBoundM2KPerW: upper, targetM2KPerW: target } = figures
+  const { withRailsM2KPerW: withRails, betweenRailsM2KPerW: betweenRails } = figures
   return (
     <section className="panel-answer">
-      <h4>{figures.name}</h4>
+      <h4>
+        {figures.name}, {splitUnit(show(withRails)).unit}
+      </h4>
       <Verdict verdict={figures.meetsTarget ? 'ok' : 'look'}>
-        {`${figures.meetsTarget ? 'Reaches' : 'Short of'} ${show(figures.targetM2KPerW)}`}
+        {`${figures.meetsTarget ? 'Reaches' : 'Short of'} ${show(target)}`}
       </Verdict>
-      <p className="big-figure">
-        <span className="big-unit">{unit}</span> {figure}
-        <span className="big-note"> with its rails</span>
-      </p>
-      <ResistanceScale
-        betweenRails={figures.betweenRailsM2KPerW}
-        withRails={figures.withRailsM2KPerW}
-        lower={lower}
-        upper={upper}
-        target={figures.targetM2KPerW}
-        end={end}
-      />
+      <dl className="trio">
+        <div>
+          <dt>
+            <ScaleMark of="between" /> Between the rails
+          </dt>
+          <dd>{bare(betweenRails)}</dd>
+        </div>
+        <div>
+          <dt>
+            <ScaleMark of="rails" /> With the rails
+          </dt>
+          <dd>{bare(withRails)}</dd>
+        </div>
+        <div className={field.isOld ? 'old' : undefined}>
+          <dt>
+            <ScaleMark of="hive" /> In this hive
+          </dt>
+          <dd>
+            {inHive === undefined ? NO_VALUE : bare(inHive)}
+            {(inHive === undefined || field.isOld) && (
+              <small>{STAGE_WORD[fieldStage(field)]}</small>
+            )}
+          </dd>
+        </div>
+      </dl>
+      <ResistanceScale {...{ betweenRails, withRails, lower, upper, target, inHive, end }} />
       <dl className="figures">
-        <dt>Between the rails</dt>
-        <dd>{show(figures.betweenRailsM2KPerW)}</dd>
-        <dt>{panels.length === 1 ? 'Bounds with rails' : 'Bounds, all of them'}</dt>
+        <dt>{panels.length === 1 ? 'Bounds with the rails' : 'Bounds, all of them'}</dt>
         <dd>
-          {splitUnit(show(lower)).figure} to {splitUnit(show(upper)).figure}
+          {bare(lower)} to {bare(upper)}
         </dd>
-        <dt>Wanted</dt>
-        <dd>{show(figures.targetM2KPerW)}</dd>
+        <dt>
+          <ScaleMark of="target" /> Wanted, with the rails
+        </dt>
+        <dd>{show(target)}</dd>
       </dl>
       <details className="source">
         <summary>Layers, and how this is worked out</summary>
         {panels.map((panel) => (
-          <PanelLayers key={panel.id} panel={panel} />
+          <PanelLayers
+            key={panel.id}
+            panel={panel}
+            inHive={field.answer?.panels.find(({ id }) => id === panel.id)?.resistanceM2KPerW}
+          />
         ))}
         <p>
-          Each panel is worked out twice, once as if heat could not go sideways and once as if it
-          could do so freely. The truth lies between these bounds; the figure is their mean (ISO
-          6946).
+          With the rails, each panel is worked out twice, once as if heat could not go sideways and
+          once as if it could do so freely. The truth lies between these bounds; the figure is their
+          mean (ISO 6946).
+        </p>
+        <p>
+          In this hive, heat is followed in three dimensions, so that corners, edges, rebates and
+          openings count. The figure is the inside area for each W/K that goes through it.
         </p>
       </details>
     </section>
-  )
-}
-
-const PanelLayers = ({ panel }: { readonly panel: PanelHeat }) => {
-  const units = useViewStore((s) => s.units)
-  const show = (value: number) => formatResistance(value, units.thermal)
-  return (
-    <table className="layers">
-      <caption>
-        {panel.name}: {show(panel.withRailsM2KPerW)}, {formatTrimmed(panel.timberFraction * 100, 0)}{' '}
-        % of it timber
-      </caption>
-      <tbody>
-        <tr>
-          <th scope="row">Air film inside</th>
-          <td />
-          <td>{show(panel.surfaceInsideM2KPerW)}</td>
-        </tr>
-        {panel.layers.map((layer) => (
-          <tr key={layer.name}>
-            <th scope="row">{layer.name}</th>
-            <td>{formatLength(layer.thicknessMm, units.length, { withUnit: true })}</td>
-            <td>{show(layer.resistanceM2KPerW)}</td>
-          </tr>
-        ))}
-        <tr>
-          <th scope="row">Air film outside</th>
-          <td />
-          <td>{show(panel.surfaceOutsideM2KPerW)}</td>
-        </tr>
-      </tbody>
-    </table>
   )
 }

@@ -1,7 +1,10 @@
 import { useEffect, useState } from 'react'
 import type { Hive } from '../../hive/hive.ts'
+import type { HeatSectionQuestion } from '../../sheets/heatSectionDrawing.ts'
+import { useHeatField } from '../../store/heatField.ts'
 import { useViewStore, type ViewState } from '../../store/viewStore.ts'
 import type { UnitPreferences } from '../../units/preferences.ts'
+import { useNight } from '../night.ts'
 
 /** Where the drawing cuts the hive, in its own millimetres. */
 interface Cut {
@@ -9,27 +12,39 @@ interface Cut {
   readonly at: number
 }
 
+interface SectionLook {
+  readonly units: UnitPreferences
+  /** The temperatures to colour it by, if it is to be coloured. */
+  readonly heat: Omit<HeatSectionQuestion, 'units' | 'area'> | undefined
+}
+
 /** The hive in section, for a browser that cannot draw it in space. The section controls move the cut. */
 export const FlatHive = ({ hive }: { readonly hive: Hive }) => {
   const axis = useViewStore((s) => s.sectionAxis)
   const share = useViewStore((s) => s.sectionAt)
   const units = useViewStore((s) => s.units)
+  const showHeat = useViewStore((s) => s.showHeat)
+  const { outsideC, insideC } = useNight()
+  const field = useHeatField((s) => (showHeat ? s.answer : undefined))
   const [source, setSource] = useState<string>()
   useEffect(() => {
     let isCurrent = true
-    drawSection(hive, cutOf(hive, axis, share), units).then((svg) => {
+    const heat = field && { answer: field, temperatures: { outsideC, insideC } }
+    drawSection(hive, cutOf(hive, axis, share), { units, heat }).then((svg) => {
       if (isCurrent) setSource(`data:image/svg+xml,${encodeURIComponent(svg)}`)
     })
     return () => {
       isCurrent = false
     }
-  }, [hive, axis, share, units])
+  }, [hive, axis, share, units, field, outsideC, insideC])
   return (
     <figure className="flat-hive">
       {source && (
         <img
           src={source}
-          alt={axis === 'z' ? 'The hive cut along its length' : 'The hive cut across'}
+          alt={`${axis === 'z' ? 'The hive cut along its length' : 'The hive cut across'}${
+            field ? ', coloured by temperature' : ''
+          }`}
         />
       )}
       <figcaption>
@@ -54,7 +69,7 @@ const cutOf = (
 const drawSection = async (
   hive: Hive,
   cut: Cut | undefined,
-  units: UnitPreferences,
+  { units, heat }: SectionLook,
 ): Promise<string> => {
   const [{ sectionDrawing }, { sectionPlace }, { drawingToSvg }] = await Promise.all([
     import('../../sheets/sectionDrawing.ts'),
@@ -62,5 +77,8 @@ const drawSection = async (
     import('../../sheets/svg.ts'),
   ])
   // A whole hive is cut across where the plane shows insulation and a frame.
-  return drawingToSvg(sectionDrawing(hive, cut ?? { axis: 'x', at: sectionPlace(hive) }, units))
+  const plane = cut ?? { axis: 'x', at: sectionPlace(hive) }
+  if (heat === undefined) return drawingToSvg(sectionDrawing(hive, plane, units))
+  const { heatSectionDrawing } = await import('../../sheets/heatSectionDrawing.ts')
+  return drawingToSvg(heatSectionDrawing(hive, plane, { ...heat, units }))
 }

@@ -1,6 +1,7 @@
 import { PHONE_PX, useMaxWidth } from '../useMaxWidth.ts'
 import { CameraControls, DimensionsButton } from './CameraControls.tsx'
 import { FrameControls } from './FrameControls.tsx'
+import { HeatButton } from './HeatButton.tsx'
 import { MotionControls } from './MotionControls.tsx'
 import { SectionControls } from './SectionControls.tsx'
 
@@ -11,7 +12,10 @@ export const ViewControls = () => {
     <section className="view-controls" aria-label="View of the hive">
       <div className="camera-row">
         <CameraControls />
-        {!isPhone && <DimensionsButton />}
+        <div className="view-shows">
+          {!isPhone && <DimensionsButton />}
+          <HeatButton />
+        </div>
       </div>
       {!isPhone && (
         <div className="view-sliders">

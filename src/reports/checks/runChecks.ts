@@ -3,6 +3,7 @@ import { checkBeeTightGaps } from './beeTightGaps.ts'
 import { checkBoards } from './boards.ts'
 import { canBuildWith } from './canBuildWith.ts'
 import type { Check, CheckContext } from './check.ts'
+import { checkColdSpots } from './coldSpots.ts'
 import { checkDivider } from './divider.ts'
 import { checkEntranceHeight } from './entranceHeight.ts'
 import { checkEntrances } from './entrances.ts'
@@ -48,6 +49,7 @@ const CHECKERS: readonly ((context: CheckContext) => readonly Check[])[] = [
   checkVentMesh,
   checkSafeMaterials,
   checkInsulation,
+  checkColdSpots,
   checkRoof,
   checkRoomForColony,
   checkExtractor,

@@ -2,13 +2,14 @@
  * The heat report: what each panel resists, what the whole hive loses.
  *
  * `panelLayers.ts` turns a panel of the hive into layers, `panelHeat.ts` asks the ISO 6946 solver
- * about them, and this file adds the panels up. `computeWholeHive` is the seam for a better answer: it
- * alone decides the conductance of the whole hive and names the method. A 3D conduction answer, with
- * corners, edges and entrances in it, becomes another `method` there; losses and months follow from
- * the conductance, and the answers for each panel stay as they are.
+ * about them, and this file adds the panels up. `computeWholeHive` alone decides the conductance of
+ * the whole hive and names the method: the sum of the panels at once, or the 3D field with corners,
+ * edges and entrances in it once that is solved. Losses and months follow from the conductance; the
+ * ISO 6946 answers for each panel stay as they are, for the field is read against them.
  */
 import type { Design } from '../../design/schema.ts'
 import type { Hive, PanelSummary } from '../../hive/hive.ts'
+import type { HeatFieldAnswer } from './field/heatFieldAnswer.ts'
 import { computeMonthlyOutside, type OutsideMonth } from './monthlyOutside.ts'
 import { computePanelHeat, type PanelHeat } from './panelHeat.ts'
 
@@ -26,19 +27,29 @@ export interface HeatReport {
   }
   readonly lid: PanelHeat
   readonly floor: PanelHeat
-  /** Sum over the panels by their areas; corners and edges are not in it. */
+  /** Heat from the whole hive for each degree between the air inside and outside, by `method`. */
   readonly conductanceWPerK: number
-  readonly method: 'panel-sum'
+  /**
+   * `panel-sum`: the panels by their areas, without corners and edges. `field`: steady conduction in
+   * three dimensions, all in it.
+   */
+  readonly method: 'panel-sum' | 'field'
+  /** There when `method` is `field`. */
+  readonly field?: HeatFieldAnswer
   /** With the hive's air at `colony.cavityAirC` and `site.coldNightC` outside; never below 0. */
   readonly coldNightLossW: number
   /** The same hive air against each month's mean outside; never below 0. */
   readonly months: readonly (OutsideMonth & { readonly lossW: number })[]
 }
 
-/** All heat answers for a hive. Throws if the hive has no lid, no floor or no walls. */
+/**
+ * All heat answers for a hive, with the field of this very hive if it is solved. Throws if the hive
+ * has no lid, no floor or no walls.
+ */
 export const computeHeat = (
   design: Pick<Design, 'walls' | 'lid' | 'floor' | 'site' | 'colony'>,
   hive: Pick<Hive, 'panels' | 'roof'>,
+  field?: HeatFieldAnswer,
 ): HeatReport => {
   const cover = { material: design.lid.coverMaterial, thickness: design.lid.coverMm }
   const panels = hive.panels.map((panel) => {
@@ -46,7 +57,7 @@ export const computeHeat = (
     if (panel.id !== 'lid') return computePanelHeat({ panel, targetM2KPerW })
     return computePanelHeat({ panel, targetM2KPerW, roof: hive.roof, cover })
   })
-  const whole = computeWholeHive(panels)
+  const whole = computeWholeHive(panels, field)
   const lossTo = (outsideC: number): number =>
     Math.max(0, whole.conductanceWPerK * (design.colony.cavityAirC - outsideC))
 
@@ -64,13 +75,17 @@ export const computeHeat = (
   }
 }
 
-/** Heat through all panels for each degree between the air inside and outside. */
+/** Heat from the whole hive for each degree between the air inside and outside. */
 const computeWholeHive = (
   panels: readonly PanelHeat[],
-): Pick<HeatReport, 'method' | 'conductanceWPerK'> => ({
-  method: 'panel-sum',
-  conductanceWPerK: sum(panels.map((panel) => panel.conductanceWPerK)),
-})
+  field: HeatFieldAnswer | undefined,
+): Pick<HeatReport, 'method' | 'conductanceWPerK' | 'field'> =>
+  field === undefined
+    ? {
+        method: 'panel-sum',
+        conductanceWPerK: sum(panels.map((panel) => panel.conductanceWPerK)),
+      }
+    : { method: 'field', conductanceWPerK: field.conductanceWPerK, field }
 
 const groupOf = (design: Pick<Design, 'walls' | 'lid' | 'floor'>, id: PanelSummary['id']) =>
   id === 'lid' || id === 'floor' ? design[id] : design.walls

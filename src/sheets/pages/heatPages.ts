@@ -1,10 +1,14 @@
 import type { HeatFlow, HeatReport, PanelHeat } from '../../reports/heat/computeHeat.ts'
+import type { PanelField } from '../../reports/heat/field/heatFieldAnswer.ts'
 import { formatLength } from '../../units/length.ts'
 import { formatNumber } from '../../units/number.ts'
 import { formatTemperature } from '../../units/temperature.ts'
 import { formatConductance, formatResistance } from '../../units/thermal.ts'
 import { type Block, heading, paragraph } from './blocks.ts'
 import { flowBlocks } from './flowBlocks.ts'
+import { comparisonBlocks } from './heatComparisonBlocks.ts'
+import { fieldBlocks, fieldMethodBlocks, wholeHiveBlock } from './heatFieldBlocks.ts'
+import { heatSectionPages } from './heatSectionPages.ts'
 import type { SheetContent, SheetPage } from './sheetPage.ts'
 
 const FLOW_WORDS: Readonly<Record<HeatFlow, string>> = {
@@ -24,19 +28,20 @@ const PANEL_NAMES: Readonly<Record<PanelHeat['id'], string>> = {
   floor: 'Floor',
 }
 
-/** R-values of every panel with their bounds, how they were found and what they leave out. */
+/**
+ * R-values of every panel with their bounds, how they were found and what they leave out. Once the heat
+ * has been followed in three dimensions, what the hive as a whole loses and where, drawn in section too.
+ */
 export const heatPages = (content: SheetContent): readonly SheetPage[] => {
-  const { design, report, units, paper, type } = content
+  const { report, units, paper, type, comparisons } = content
   const { heat } = report
-  const inside = formatTemperature(design.colony.cavityAirC, units.temperature, { decimals: 0 })
-  const night = formatTemperature(design.site.coldNightC, units.temperature, { decimals: 0 })
-  const blocks: readonly Block[] = [
+  const { field } = heat
+  const text: readonly Block[] = [
     heading('R-values'),
     panelTable(content),
-    paragraph(
-      `All panels together lose ${formatConductance(heat.conductanceWPerK, units.thermal)}. On a night of ` +
-        `${night} with ${inside} inside, that is ${formatNumber(heat.coldNightLossW, 0)} W.`,
-    ),
+    field ? wholeHiveBlock(content, field, nightWords(content)) : panelSumBlock(content),
+    ...(field ? fieldBlocks(content, field) : []),
+    ...(field && comparisons ? comparisonBlocks(comparisons, field, units.thermal) : []),
     heading('How this was worked out, and what it leaves out'),
     ...methodBlocks(heat),
     heading('Layer by layer, between the rails'),
@@ -44,20 +49,41 @@ export const heatPages = (content: SheetContent): readonly SheetPage[] => {
     heading('Heat lost in each month'),
     monthTable(content),
   ]
-  return flowBlocks(blocks, paper.content, type).map((items) => ({
-    title: 'R-values and heat',
-    scale: '',
-    items,
-  }))
+  return [
+    ...flowBlocks(text, paper.content, type).map((items) => ({
+      title: 'R-values and heat',
+      scale: '',
+      items,
+    })),
+    ...(field ? heatSectionPages(content, field) : []),
+  ]
+}
+
+const panelSumBlock = (content: SheetContent): Block => {
+  const { heat } = content.report
+  const lost = formatConductance(heat.conductanceWPerK, content.units.thermal)
+  return paragraph(`All panels together lose ${lost}. ${nightWords(content)}`)
+}
+
+const nightWords = ({ design, report: { heat }, units }: SheetContent): string => {
+  const inside = formatTemperature(design.colony.cavityAirC, units.temperature, { decimals: 0 })
+  const night = formatTemperature(design.site.coldNightC, units.temperature, { decimals: 0 })
+  return `On a night of ${night} with ${inside} inside, that is ${formatNumber(heat.coldNightLossW, 0)} W.`
 }
 
 const panelTable = ({ report, units }: SheetContent): Block => {
   const show = (m2KPerW: number) => formatResistance(m2KPerW, units.thermal)
   const { heat } = report
+  const { field } = heat
+  const inHive = (panels: readonly PanelField[]) => {
+    const together = resistanceTogether(panels)
+    return field ? [together === undefined ? '' : show(together)] : []
+  }
   const row = (p: PanelHeat) => [
     PANEL_NAMES[p.id],
     show(p.betweenRailsM2KPerW),
     show(p.withRailsM2KPerW),
+    ...inHive(field?.panels.filter(({ id }) => id === p.id) ?? []),
     `${show(p.lowerBoundM2KPerW)} to ${show(p.upperBoundM2KPerW)}`,
     `${formatNumber(100 * p.timberFraction, 0)} %`,
     FLOW_WORDS[p.heatFlow],
@@ -70,6 +96,9 @@ const panelTable = ({ report, units }: SheetContent): Block => {
       { title: 'Panel', share: 40, weight: 'semibold' },
       { title: 'Between the rails', share: 32, anchor: 'end' },
       { title: 'With the rails', share: 30, anchor: 'end', weight: 'semibold' },
+      ...(field
+        ? [{ title: 'In this hive', share: 30, anchor: 'end', weight: 'semibold' } as const]
+        : []),
       { title: 'Lower to upper bound', share: 46, anchor: 'end' },
       { title: 'Timber', share: 20, anchor: 'end' },
       { title: 'Heat flows', share: 26 },
@@ -82,6 +111,7 @@ const panelTable = ({ report, units }: SheetContent): Block => {
         'Four walls together',
         show(heat.walls.betweenRailsM2KPerW),
         show(heat.walls.withRailsM2KPerW),
+        ...inHive(field?.panels.filter(({ id }) => id !== 'lid' && id !== 'floor') ?? []),
         '',
         '',
         '',
@@ -90,6 +120,13 @@ const panelTable = ({ report, units }: SheetContent): Block => {
       ],
     ],
   }
+}
+
+/** Side by side, areas and heat add up, resistances do not. Undefined for no panels. */
+const resistanceTogether = (panels: readonly PanelField[]): number | undefined => {
+  const lost = panels.reduce((sum, p) => sum + p.conductanceWPerK, 0)
+  const area = panels.reduce((sum, p) => sum + p.conductanceWPerK * p.resistanceM2KPerW, 0)
+  return lost > 0 ? area / lost : undefined
 }
 
 const methodBlocks = (heat: HeatReport): readonly Block[] => {
@@ -102,12 +139,14 @@ const methodBlocks = (heat: HeatReport): readonly Block[] => {
         'out, and the mean of the two. Both surfaces are counted. The true value lies between the ' +
         `bounds; here the mean can be off by at most ${formatNumber(100 * largest, 0)} %.`,
     ),
-    paragraph(
-      'Left out: the extra heat through corners and edges, hinges, entrances and draughts, wet ' +
-        'insulation, and bees. A real hive loses more than the sum of its panels.',
-    ),
+    ...(heat.field ? fieldMethodBlocks(heat.field) : [PANELS_LEAVE_OUT]),
   ]
 }
+
+const PANELS_LEAVE_OUT = paragraph(
+  'Left out: the extra heat through corners and edges, hinges, entrances and draughts, wet ' +
+    'insulation, and bees. A real hive loses more than the sum of its panels.',
+)
 
 /** All four walls have the same layers. */
 const LAYER_NAMES = { ...PANEL_NAMES, 'front-wall': 'Walls' }

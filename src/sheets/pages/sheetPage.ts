@@ -1,5 +1,6 @@
 import type { Design } from '../../design/schema.ts'
 import type { Hive } from '../../hive/hive.ts'
+import type { HeatComparisons } from '../../reports/heat/field/heatComparisons.ts'
 import type { Report } from '../../reports/report.ts'
 import type { UnitPreferences } from '../../units/preferences.ts'
 import type { DrawingItem } from '../drawing.ts'
@@ -31,6 +32,8 @@ export interface SheetContent {
   readonly units: UnitPreferences
   readonly date: string
   readonly picture: SheetPicture | undefined
+  /** Other ways to build and other homes; shown only beside the heat in three dimensions. */
+  readonly comparisons: HeatComparisons | undefined
   readonly paper: Paper
   readonly type: Typesetter
 }

@@ -2,6 +2,7 @@ import PDFDocument from 'pdfkit'
 import { formatDesign } from '../../design/formatDesign.ts'
 import type { Design } from '../../design/schema.ts'
 import type { Hive } from '../../hive/hive.ts'
+import type { HeatComparisons } from '../../reports/heat/field/heatComparisons.ts'
 import type { Report } from '../../reports/report.ts'
 import type { UnitPreferences } from '../../units/preferences.ts'
 import { SHEET_CHAPTERS } from '../pages/chapters.ts'
@@ -22,6 +23,8 @@ export interface BuildSheetInput {
   readonly date: string
   /** A picture for the first sheet; without one the hive is drawn in lines. */
   readonly picture?: SheetPicture
+  /** Remedies and baselines of this very hive; shown when the report has its field. */
+  readonly comparisons?: HeatComparisons
   /** TrueType files of the two weights. */
   readonly fonts: { readonly regular: Uint8Array; readonly semibold: Uint8Array }
 }
@@ -76,9 +79,16 @@ export const buildSheetPdf = async (
   return bytes
 }
 
-const readInput = ({ fonts, picture, paper, ...rest }: BuildSheetInput): SheetContent => ({
+const readInput = ({
+  fonts,
+  picture,
+  comparisons,
+  paper,
+  ...rest
+}: BuildSheetInput): SheetContent => ({
   ...rest,
   picture,
+  comparisons,
   paper: paperOf(paper),
   type: createTypesetter({
     regular: readFontMetrics(fonts.regular),

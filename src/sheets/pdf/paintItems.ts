@@ -1,7 +1,9 @@
 import {
+  type ColourItem,
   DASH_MM,
   type DrawingItem,
   LINE_WIDTH_MM,
+  PALE_GREY,
   type PaperPoint,
   type PolygonItem,
   type Stroke,
@@ -37,6 +39,9 @@ const paintItem = (pdf: Pdf, item: DrawingItem): void => {
     case 'polygon':
       paintPolygon(pdf, item)
       break
+    case 'colour':
+      paintColour(pdf, item)
+      break
     case 'text':
       paintText(pdf, item)
       break
@@ -68,23 +73,36 @@ const paintPolygon = (pdf: Pdf, { points, tint, hatch, stroke }: PolygonItem): v
   }
 }
 
-const setStroke = (pdf: Pdf, { weight, dash }: Stroke): void => {
-  pdf.lineWidth(pt(LINE_WIDTH_MM[weight])).strokeColor('black')
+/** All loops as one path, so that no seam shows between them; holes run the other way round. */
+const paintColour = (pdf: Pdf, { loops, colour: { r, g, b } }: ColourItem): void => {
+  for (const loop of loops) {
+    tracePath(pdf, loop, shortPt)
+    pdf.closePath()
+  }
+  if (loops.length > 0) pdf.fill([r, g, b])
+}
+
+const setStroke = (pdf: Pdf, { weight, dash, tone }: Stroke): void => {
+  const grey = Math.round(255 * (tone === 'pale' ? PALE_GREY : 0))
+  pdf.lineWidth(pt(LINE_WIDTH_MM[weight])).strokeColor([grey, grey, grey])
   const lengths = DASH_MM[dash].map(pt)
   // An empty pattern is a whole line; pdfkit's own `undash` writes the same operator.
   pdf.addContent(`[${lengths.map((l) => l.toFixed(3)).join(' ')}] 0 d`)
 }
 
-const tracePath = (pdf: Pdf, points: readonly PaperPoint[]): void => {
+/** Curves have many points: to a hundredth of a point they are true enough, and the file is small. */
+const shortPt = (mm: number): number => Math.round(pt(mm) * 100) / 100
+
+const tracePath = (pdf: Pdf, points: readonly PaperPoint[], place = pt): void => {
   points.forEach((p, i) => {
-    if (i === 0) pdf.moveTo(pt(p.x), pt(p.y))
-    else pdf.lineTo(pt(p.x), pt(p.y))
+    if (i === 0) pdf.moveTo(place(p.x), place(p.y))
+    else pdf.lineTo(place(p.x), place(p.y))
   })
 }
 
 const strokePath = (pdf: Pdf, points: readonly PaperPoint[], stroke: Stroke): void => {
   setStroke(pdf, stroke)
-  tracePath(pdf, points)
+  tracePath(pdf, points, points.length > 2 ? shortPt : pt)
   pdf.stroke()
 }
 

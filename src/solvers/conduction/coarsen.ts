@@ -17,7 +17,7 @@ export interface Coarser {
  * does not gather at the middle of a merged pair, so the way through the pair counts a little less
  * than half of it; the best share was found by trial on hives and slabs.
  */
-const SHARE_OF_INNER = 0.4
+const SHARE_OF_INNER = 0.35
 
 /**
  * Merges neighbours two by two along each axis where the merged place is no wider than `targetM`, so

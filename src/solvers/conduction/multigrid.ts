@@ -1,4 +1,5 @@
-import { coarsen, medianSpacing, type Spacing } from './coarsen.ts'
+import { type Coarser, coarsen, medianSpacing, type Spacing } from './coarsen.ts'
+import { residualOf } from './conjugateGradients.ts'
 import type { Operator } from './operator.ts'
 import { sweepBackward, sweepForward } from './smooth.ts'
 
@@ -9,6 +10,9 @@ interface Level {
   /** What is to be corrected, and the correction. The finest level uses the caller's arrays. */
   readonly right: Float64Array
   readonly correction: Float64Array
+  /** What a first correction leaves, and the second one; empty where one is enough. */
+  readonly left: Float64Array
+  readonly second: Float64Array
 }
 
 /** A stack of ever coarser operators that together undo an operator roughly. */
@@ -20,6 +24,12 @@ export interface Multigrid {
 /** With so few unknowns left, a few sweeps solve the rest. */
 const FEW = 300
 const SWEEPS_AT_THE_END = 6
+/**
+ * On so many levels below the finest, the correction is made twice. Merged places make too little of
+ * smooth errors, and more so the finer the grid; twice keeps the iterations from growing with it, and
+ * costs little because the levels are small.
+ */
+const LEVELS_MADE_TWICE = 2
 
 /** Builds the stack, yielding after each level so that the caller may stop. */
 export function* buildMultigrid(
@@ -33,7 +43,7 @@ export function* buildMultigrid(
   let failures = 0
   for (;;) {
     const { length, count } = operator.layout
-    const isFinest = levels.length === 0
+    const depth = levels.length
     const coarser = count > FEW && failures < 40 ? coarsen(operator, widths, target) : undefined
     if (coarser === undefined && count > FEW && failures < 40) {
       // Nothing is small enough yet to be merged.
@@ -44,8 +54,10 @@ export function* buildMultigrid(
     levels.push({
       operator,
       parent: coarser?.parent ?? new Int32Array(0),
-      right: new Float64Array(isFinest ? 0 : length),
-      correction: new Float64Array(isFinest ? 0 : length),
+      right: new Float64Array(depth === 0 ? 0 : length),
+      correction: new Float64Array(depth === 0 ? 0 : length),
+      left: new Float64Array(isMadeTwice(depth, coarser) ? length : 0),
+      second: new Float64Array(isMadeTwice(depth, coarser) ? length : 0),
     })
     yield
     if (coarser === undefined) break
@@ -56,17 +68,22 @@ export function* buildMultigrid(
   return { levels, bytes: sizeOf(levels) }
 }
 
+const isMadeTwice = (depth: number, coarser: Coarser | undefined): boolean =>
+  depth > 0 && depth <= LEVELS_MADE_TWICE && coarser !== undefined
+
 /** Bytes of all levels but the finest operator, which the caller has anyway. */
 const sizeOf = (levels: readonly Level[]): number =>
-  levels.reduce((sum, { operator, parent, right, correction }, i) => {
+  levels.reduce((sum, { operator, parent, right, correction, left, second }, i) => {
     const { layout, linkX, linkY, linkZ, toAir, diagonal, inverse } = operator
     const arrays = [linkX, linkY, linkZ, toAir, diagonal, inverse, layout.numberAt, layout.runs]
     const own = i === 0 ? 0 : arrays.reduce((n, a) => n + a.byteLength, 0)
-    return sum + own + parent.byteLength + right.byteLength + correction.byteLength
+    return (
+      sum + own + [parent, right, correction, left, second].reduce((n, a) => n + a.byteLength, 0)
+    )
   }, 0)
 
 /**
- * One V-cycle: writes into `z` roughly what the finest operator would need to give `r`, and returns
+ * One cycle down and up: writes into `z` roughly what the finest operator would need to give `r`, and returns
  * r·z. The sweeps before and after mirror each other, so that it suits conjugate gradients (Tatebe
  * 1993, The multigrid preconditioned conjugate gradient method).
  */
@@ -86,7 +103,16 @@ const descend = (
   next.right.fill(0)
   sweepForward(level.operator, r, z, level.parent, next.right)
   descend(levels, depth + 1, next.right, next.correction)
+  if (next.second.length > 0) {
+    residualOf(next.operator, next.right, next.correction, next.left)
+    descend(levels, depth + 1, next.left, next.second)
+    addTo(next.correction, next.second)
+  }
   return sweepBackward(level.operator, r, z, level.parent, next.correction)
+}
+
+const addTo = (sum: Float64Array, more: Float64Array): void => {
+  for (let i = 0; i < sum.length; i++) sum[i] = (sum[i] ?? 0) + (more[i] ?? 0)
 }
 
 const NONE = new Int32Array(0)

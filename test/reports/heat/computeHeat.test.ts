@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { computeHeat } from '../../../src/reports/heat/computeHeat.ts'
 import { EXAMPLE_DESIGN, EXAMPLE_HIVE, EXAMPLE_WALL } from './examplePanels.ts'
+import { MADE_ANSWER } from './field/syntheticField.ts'
 
 const heat = computeHeat(EXAMPLE_DESIGN, EXAMPLE_HIVE)
 
@@ -46,6 +47,16 @@ describe('computeHeat', () => {
     const sum = heat.panels.reduce((total, p) => total + p.areaM2 / p.withRailsM2KPerW, 0)
     expect(heat.conductanceWPerK).toBeCloseTo(sum, 12)
     expect(heat.method).toBe('panel-sum')
+  })
+
+  it('takes the conductance from the field when there is one, and leaves the panels as they are', () => {
+    const withField = computeHeat(EXAMPLE_DESIGN, EXAMPLE_HIVE, MADE_ANSWER)
+    expect(withField).toMatchObject({ method: 'field', conductanceWPerK: 2 })
+    expect(withField.field).toBe(MADE_ANSWER)
+    expect(withField.panels).toEqual(heat.panels)
+    // 22 K on the cold night and 9 K in January, at 2 W/K.
+    expect(withField.coldNightLossW).toBe(44)
+    expect(withField.months[0]?.lossW).toBeCloseTo(18, 12)
   })
 
   it('has a loss by hand for a hive without timber or roof', () => {

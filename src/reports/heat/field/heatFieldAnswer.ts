@@ -56,7 +56,10 @@ export interface HeatFieldAnswer {
   readonly edges: readonly EdgeLoss[]
   /** Away from the openings, where air from outside washes the surface anyway. */
   readonly coldest: ColdestPlace
-  /** Relative change of the conductance when slopes are cut into twice as many steps; 0 without slopes. */
+  /**
+   * Relative change of the conductance when slopes are cut into twice as many steps; 0 without slopes,
+   * and in a preview, which does not measure it.
+   */
   readonly slopeStepError: number
   readonly leftOut: readonly string[]
   readonly grid: FieldGrid
