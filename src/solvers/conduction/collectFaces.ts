@@ -21,29 +21,56 @@ export interface AirFaces {
 
 /** Finds every face of matter that touches an environment, in the order of the cells. */
 export const collectFaces = (grid: Grid, world: World): AirFaces => {
-  const { code, contact, cells } = grid
-  const [nx, ny, nz] = cells
+  const [nx, ny] = grid.cells
+  const row = nx + 2
+  const steps = [-1, 1, -row, row, -row * (ny + 2), row * (ny + 2)]
+  return describeFaces(findFaces(grid, steps), grid, world, steps)
+}
+
+/** Cell, its place among the codes, and direction, for each face. */
+const findFaces = ({ code, contact, cells: [nx, ny, nz] }: Grid, steps: readonly number[]) => {
   const row = nx + 2
   const slab = row * (ny + 2)
-  const steps = [-1, 1, -row, row, -slab, slab]
-  const found: number[] = []
+  let found = new Int32Array(3 * 8192)
+  let used = 0
   for (let k = 0; k < nz; k++) {
     for (let j = 0; j < ny; j++) {
       let at = (k + 1) * slab + (j + 1) * row + 1
       for (let i = 0; i < nx; i++, at++) {
-        if (contact[code[at] ?? 0] !== MATTER) continue
+        const own = code[at] ?? 0
+        // Most cells lie within one block and touch nothing else.
+        if (
+          code[at - 1] === own &&
+          code[at + 1] === own &&
+          code[at - row] === own &&
+          code[at + row] === own &&
+          code[at - slab] === own &&
+          code[at + slab] === own
+        ) {
+          continue
+        }
+        if (contact[own] !== MATTER) continue
         for (let d = 0; d < 6; d++) {
           const beyond = contact[code[at + (steps[d] ?? 0)] ?? 0] ?? MATTER
-          if (beyond >= 0) found.push((k * ny + j) * nx + i, at, d)
+          if (beyond < 0) continue
+          if (used + 3 > found.length) {
+            const larger = new Int32Array(2 * found.length)
+            larger.set(found)
+            found = larger
+          }
+          found[used] = (k * ny + j) * nx + i
+          found[used + 1] = at
+          found[used + 2] = d
+          used += 3
         }
       }
     }
   }
-  return describeFaces(found, grid, world, steps)
+  return found.subarray(0, used)
 }
 
 const describeFaces = (
-  found: readonly number[],
+  found: Int32Array,
   { code, contact, cells, planes }: Grid,
   world: World,
   steps: readonly number[],

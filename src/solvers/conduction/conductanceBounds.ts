@@ -1,6 +1,5 @@
 import { faceConductance, widths } from './cellScheme.ts'
 import type { AirFaces } from './collectFaces.ts'
-import { faceCorners } from './faceCorners.ts'
 import type { Layout } from './layout.ts'
 import type { Operator } from './operator.ts'
 import { type Grid, MATTER } from './paintGrid.ts'
@@ -164,11 +163,12 @@ const flowOpposite = (
 export const upperConductance = (
   grid: Grid,
   faces: AirFaces,
+  corners: Int32Array,
   vertexC: Float64Array,
   { coldC, hotC }: TwoTemperatures,
 ): number => {
   const span = hotC - coldC
-  const energy = energyOfCells(grid, vertexC) + energyOfFilms(grid, faces, vertexC)
+  const energy = energyOfCells(grid, vertexC) + energyOfFilms(faces, corners, vertexC)
   return energy / (span * span)
 }
 
@@ -208,8 +208,7 @@ const energyOfCells = (grid: Grid, t: Float64Array): number => {
   return sum
 }
 
-const energyOfFilms = (grid: Grid, faces: AirFaces, t: Float64Array): number => {
-  const corner = faceCorners(grid.cells)
+const energyOfFilms = (faces: AirFaces, corners: Int32Array, t: Float64Array): number => {
   let sum = 0
   for (let f = 0; f < faces.count; f++) {
     const film = faces.filmM2KPerW[f] ?? 0
@@ -218,10 +217,10 @@ const energyOfFilms = (grid: Grid, faces: AirFaces, t: Float64Array): number => 
     sum +=
       ((faces.areaM2[f] ?? 0) / film) *
       meanSquare(
-        air - (t[corner(faces, f, 0)] ?? 0),
-        air - (t[corner(faces, f, 1)] ?? 0),
-        air - (t[corner(faces, f, 2)] ?? 0),
-        air - (t[corner(faces, f, 3)] ?? 0),
+        air - (t[corners[4 * f] ?? 0] ?? 0),
+        air - (t[corners[4 * f + 1] ?? 0] ?? 0),
+        air - (t[corners[4 * f + 2] ?? 0] ?? 0),
+        air - (t[corners[4 * f + 3] ?? 0] ?? 0),
       )
   }
   return sum

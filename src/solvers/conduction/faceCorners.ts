@@ -2,29 +2,27 @@ import type { AirFaces } from './collectFaces.ts'
 import type { Triple } from './world.ts'
 
 /**
- * Finds the four corners of a face, as places in the grid of vertices: (k·(ny + 1) + j)·(nx + 1) + i.
- * Corners 0 to 3 go low-low, high-low, low-high, high-high in the face's own two axes.
+ * The four corners of every face, as places in the grid of vertices: (k·(ny + 1) + j)·(nx + 1) + i.
+ * Corner n of face f is at 4f + n; corners go low-low, high-low, low-high, high-high in the face's own
+ * two axes.
  */
-export const faceCorners = ([nx, ny]: Triple): ((
-  faces: AirFaces,
-  face: number,
-  corner: number,
-) => number) => {
+export const faceCorners = ([nx, ny]: Triple, faces: AirFaces): Int32Array => {
   const stepY = nx + 1
   const stepZ = stepY * (ny + 1)
-  const out = [0, 1, 0, stepY, 0, stepZ]
-  const first = [stepY, stepY, 1, 1, 1, 1]
-  const second = [stepZ, stepZ, stepZ, stepZ, stepY, stepY]
-  return (faces, face, corner) => {
-    const cell = faces.cell[face] ?? 0
-    const direction = faces.direction[face] ?? 0
+  const corners = new Int32Array(4 * faces.count)
+  for (let f = 0; f < faces.count; f++) {
+    const cell = faces.cell[f] ?? 0
+    const direction = faces.direction[f] ?? 0
     const row = Math.floor(cell / nx)
-    const vertex = cell + row + Math.floor(row / ny) * stepY
-    return (
-      vertex +
-      (out[direction] ?? 0) +
-      ((corner & 1) === 1 ? (first[direction] ?? 0) : 0) +
-      ((corner & 2) === 2 ? (second[direction] ?? 0) : 0)
-    )
+    const axis = direction >> 1
+    const out = (direction & 1) === 0 ? 0 : axis === 0 ? 1 : axis === 1 ? stepY : stepZ
+    const first = axis === 0 ? stepY : 1
+    const second = axis === 2 ? stepY : stepZ
+    const low = cell + row + Math.floor(row / ny) * stepY + out
+    corners[4 * f] = low
+    corners[4 * f + 1] = low + first
+    corners[4 * f + 2] = low + second
+    corners[4 * f + 3] = low + first + second
   }
+  return corners
 }

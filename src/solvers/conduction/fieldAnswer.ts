@@ -33,6 +33,7 @@ export interface SchemeAnswer {
   readonly faces: Omit<SurfaceFaces, 'meanC' | 'leastC'> &
     Partial<Pick<SurfaceFaces, 'meanC' | 'leastC'>>
   readonly grid: FieldGrid | undefined
+  readonly mirrorPlanes: number
 }
 
 /** Steady conduction through a world: what the two schemes say together. */

@@ -40,6 +40,6 @@ export const joinSchemes = (cell: SchemeAnswer, vertex: SchemeAnswer): FieldAnsw
     relativeResidual: Math.max(cell.relativeResidual, vertex.relativeResidual),
     hasConverged: cell.hasConverged && vertex.hasConverged,
     bytesPerUnknown: Math.max(cell.bytesPerUnknown, vertex.bytesPerUnknown),
-    mirrorPlanes: 0,
+    mirrorPlanes: cell.mirrorPlanes,
   }
 }

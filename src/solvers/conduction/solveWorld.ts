@@ -19,10 +19,12 @@ import type { FieldAnswer, SchemeAnswer } from './fieldAnswer.ts'
 import type { FieldGrid } from './fieldGrid.ts'
 import { joinSchemes } from './joinSchemes.ts'
 import { facePlanes, layPlanes } from './layPlanes.ts'
+import { type MirroredWorld, mirrorWorld } from './mirror.ts'
 import { applyMultigrid, buildMultigrid } from './multigrid.ts'
 import type { Operator } from './operator.ts'
 import { type Grid, paintGrid } from './paintGrid.ts'
 import { middles, startFrom } from './startField.ts'
+import { unfold } from './unfold.ts'
 import { fillVertices, readFaces } from './vertexField.ts'
 import { assembleVertices } from './vertexScheme.ts'
 import type { MeshSpec, World } from './world.ts'
@@ -38,6 +40,8 @@ export interface FieldQuestion {
   readonly start?: FieldGrid | undefined
   /** The plain one is there to be compared with. */
   readonly preconditioner?: 'multigrid' | 'jacobi'
+  /** Whether planes of symmetry may be used to solve less; true if left out. The answer is the same. */
+  readonly useMirrors?: boolean
 }
 
 /** Steps of a solver that can be left off after each; undefined while the equations are being set up. */
@@ -60,7 +64,7 @@ const finish = (steps: SolveSteps): SchemeAnswer => {
 /** The cell scheme, step by step: heat flows, and the lower bound of the conductance. */
 export function* solveCells(question: FieldQuestion): SolveSteps {
   const { world } = question
-  const { grid, faces } = yield* prepare(question)
+  const { grid, faces, mirrored } = yield* prepare(question)
   const { operator, source } = assembleCells(grid, faces)
   yield
   const [xs, ys, zs] = grid.planes
@@ -71,55 +75,71 @@ export function* solveCells(question: FieldQuestion): SolveSteps {
   const two = twoTemperatures(world)
   const lost = new Float64Array(operator.layout.length)
   residualOf(operator, source, u, lost)
-  return {
+  const part: SchemeAnswer = {
     scheme: 'cell',
     boundWPerK: two && lowerConductance(grid, faces, operator, u, heatW, lost, two),
     unknowns: operator.layout.count,
     ...solved,
     faces: { ...shapeOf(faces), heatW },
     grid: undefined,
+    mirrorPlanes: 0,
   }
+  return unfold(part, mirrored)
 }
 
 /** The vertex scheme, step by step: surface temperatures, and the upper bound of the conductance. */
 export function* solveVertices(question: FieldQuestion): SolveSteps {
   const { world } = question
-  const { grid, faces } = yield* prepare(question)
+  const { grid, faces, mirrored } = yield* prepare(question)
   const equations = assembleVertices(grid, faces)
-  const { operator, source, hasConflict } = equations
+  const { operator, source, corners, hasConflict } = equations
   yield
   const u = begin(question, operator, grid.planes)
   const solved = yield* solve(question, operator, source, u, vertexSpacing(grid.planes))
   const vertexC = fillVertices(grid, world, equations, u)
   const two = twoTemperatures(world)
   const [xM, yM, zM] = grid.planes
-  return {
+  const part: SchemeAnswer = {
     scheme: 'vertex',
     boundWPerK:
-      two && (hasConflict ? Number.POSITIVE_INFINITY : upperConductance(grid, faces, vertexC, two)),
+      two &&
+      (hasConflict
+        ? Number.POSITIVE_INFINITY
+        : upperConductance(grid, faces, corners, vertexC, two)),
     unknowns: operator.layout.count,
     ...solved,
-    faces: { ...shapeOf(faces), ...readFaces(grid, faces, vertexC) },
+    faces: { ...shapeOf(faces), ...readFaces(faces, corners, vertexC) },
     grid: { xM, yM, zM, temperatureC: Float32Array.from(vertexC) },
+    mirrorPlanes: 0,
   }
+  return unfold(part, mirrored)
+}
+
+interface Prepared {
+  readonly grid: Grid
+  readonly faces: AirFaces
+  readonly mirrored: MirroredWorld
 }
 
 function* prepare({
   world,
   mesh,
-}: FieldQuestion): Generator<undefined, { readonly grid: Grid; readonly faces: AirFaces }> {
+  useMirrors = true,
+}: FieldQuestion): Generator<undefined, Prepared> {
   checkWorld(world, mesh)
-  const planes = layPlanes(facePlanes(world, mesh.mergeM), mesh)
-  const grid = paintGrid(world, planes)
+  const mirrored = mirrorWorld(world, mesh.mergeM, useMirrors)
+  const { part, mirrors } = mirrored
+  const endsInMirror = [0, 1, 2].map((axis) => mirrors.some((m) => m.axis === axis))
+  const grid = paintGrid(part, layPlanes(facePlanes(part, mesh.mergeM), mesh, endsInMirror))
   yield
-  const faces = collectFaces(grid, world)
+  const faces = collectFaces(grid, part)
   if (faces.count === 0) {
     throw new WorldError(
       'No matter touches any air, so no heat can flow. Give the world blocks of matter and an environment beside them.',
     )
   }
   yield
-  return { grid, faces }
+  return { grid, faces, mirrored }
 }
 
 const begin = ({ start }: FieldQuestion, { layout }: Operator, places: Spacing): Float64Array =>

@@ -1,5 +1,4 @@
 import type { AirFaces } from './collectFaces.ts'
-import { faceCorners } from './faceCorners.ts'
 import { ADIABATIC, type Grid } from './paintGrid.ts'
 import type { VertexEquations } from './vertexScheme.ts'
 import type { World } from './world.ts'
@@ -19,27 +18,29 @@ export const fillVertices = (
   const out = new Float64Array(numberAt.length)
   const row = nx + 1
   const slab = row * (ny + 1)
-  const around = [0, 1, row, row + 1, slab, slab + 1, slab + row, slab + row + 1]
   let v = 0
   for (let z = 0; z < nz; z++) {
-    const height = grid.planes[1]
     for (let y = 0; y < ny; y++) {
       let at = z * slab + y * row
       for (let x = 0; x < nx; x++, v++, at++) {
         const n = numberAt[v] ?? 0
         if (n > 0) out[v] = u[n] ?? 0
         else if (isHeld[v] === 1) out[v] = heldC[v] ?? 0
-        else {
-          const beside = around.find(
-            (step) => (grid.contact[grid.code[at + step] ?? 0] ?? ADIABATIC) >= 0,
-          )
-          const contact = beside === undefined ? -1 : grid.contact[grid.code[at + beside] ?? 0]
-          out[v] = airAt(world, contact ?? -1, height[y] ?? 0)
-        }
+        else out[v] = airAt(world, airBeside(grid, at), grid.planes[1][y] ?? 0)
       }
     }
   }
   return out
+}
+
+/** The environment of the first cell of air among the eight round a vertex; -1 if there is none. */
+const airBeside = ({ code, contact, cells: [nx, ny] }: Grid, at: number): number => {
+  for (let n = 0; n < 8; n++) {
+    const step = (n & 1) + ((n & 2) >> 1) * (nx + 2) + (n >> 2) * (nx + 2) * (ny + 2)
+    const found = contact[code[at + step] ?? 0] ?? ADIABATIC
+    if (found >= 0) return found
+  }
+  return ADIABATIC
 }
 
 const airAt = (world: World, environment: number, y: number): number => {
@@ -55,16 +56,19 @@ export interface FaceTemperatures {
   readonly heatW: Float64Array
 }
 
-export const readFaces = (grid: Grid, faces: AirFaces, vertexC: Float64Array): FaceTemperatures => {
-  const corner = faceCorners(grid.cells)
+export const readFaces = (
+  faces: AirFaces,
+  corners: Int32Array,
+  vertexC: Float64Array,
+): FaceTemperatures => {
   const meanC = new Float32Array(faces.count)
   const leastC = new Float32Array(faces.count)
   const heatW = new Float64Array(faces.count)
   for (let f = 0; f < faces.count; f++) {
-    const a = vertexC[corner(faces, f, 0)] ?? 0
-    const b = vertexC[corner(faces, f, 1)] ?? 0
-    const c = vertexC[corner(faces, f, 2)] ?? 0
-    const d = vertexC[corner(faces, f, 3)] ?? 0
+    const a = vertexC[corners[4 * f] ?? 0] ?? 0
+    const b = vertexC[corners[4 * f + 1] ?? 0] ?? 0
+    const c = vertexC[corners[4 * f + 2] ?? 0] ?? 0
+    const d = vertexC[corners[4 * f + 3] ?? 0] ?? 0
     const mean = (a + b + c + d) / 4
     const film = faces.filmM2KPerW[f] ?? 0
     meanC[f] = mean

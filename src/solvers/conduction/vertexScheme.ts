@@ -12,6 +12,8 @@ export interface VertexEquations extends Equations {
   readonly isHeld: Uint8Array
   /** By vertex place: the temperature there if it is held. Empty when none is. */
   readonly heldC: Float64Array
+  /** Of the faces; see `faceCorners`. */
+  readonly corners: Int32Array
   /** Whether two environments hold the same vertex at different temperatures. */
   readonly hasConflict: boolean
 }
@@ -22,21 +24,22 @@ export interface VertexEquations extends Equations {
  * corners of the cavity get their true temperature.
  */
 export const assembleVertices = (grid: Grid, faces: AirFaces): VertexEquations => {
-  const held = holdVertices(grid, faces)
+  const corners = faceCorners(grid.cells, faces)
+  const held = holdVertices(grid, faces, corners)
   const [nx, ny, nz] = grid.cells
   const shape = [nx + 1, ny + 1, nz + 1] as const
   const isThere = verticesOfMatter(grid)
   for (let v = 0; v < isThere.length; v++) if (held.isHeld[v] === 1) isThere[v] = 0
   const layout = layOut(shape, isThere)
   const links = linkVertices(grid, layout, held.isHeld, held.heldC)
-  addFilms(grid, faces, layout, links)
+  addFilms(faces, corners, layout, links)
   const { source, ...rest } = links
-  return { operator: closeOperator({ layout, ...rest }), source, ...held }
+  return { operator: closeOperator({ layout, ...rest }), source, corners, ...held }
 }
 
 type Held = Pick<VertexEquations, 'isHeld' | 'heldC' | 'hasConflict'>
 
-const holdVertices = (grid: Grid, faces: AirFaces): Held => {
+const holdVertices = (grid: Grid, faces: AirFaces, corners: Int32Array): Held => {
   const [nx, ny, nz] = grid.cells
   const count = (nx + 1) * (ny + 1) * (nz + 1)
   const isHeld = new Uint8Array(count)
@@ -44,13 +47,12 @@ const holdVertices = (grid: Grid, faces: AirFaces): Held => {
     return { isHeld, heldC: new Float64Array(0), hasConflict: false }
   }
   const heldC = new Float64Array(count)
-  const corner = faceCorners(grid.cells)
   let hasConflict = false
   for (let f = 0; f < faces.count; f++) {
     if (faces.filmM2KPerW[f] !== 0) continue
     const air = faces.airC[f] ?? 0
     for (let n = 0; n < 4; n++) {
-      const v = corner(faces, f, n)
+      const v = corners[4 * f + n] ?? 0
       if (isHeld[v] === 1 && heldC[v] !== air) hasConflict = true
       isHeld[v] = 1
       heldC[v] = air
@@ -169,15 +171,19 @@ const linkVertices = (
 }
 
 /** A quarter of each face's film goes to each of its corners. */
-const addFilms = (grid: Grid, faces: AirFaces, layout: Layout, links: VertexLinks): void => {
-  const corner = faceCorners(grid.cells)
+const addFilms = (
+  faces: AirFaces,
+  corners: Int32Array,
+  layout: Layout,
+  links: VertexLinks,
+): void => {
   const { toAir, source } = links
   for (let f = 0; f < faces.count; f++) {
     const film = faces.filmM2KPerW[f] ?? 0
     if (film === 0) continue
     const g = (faces.areaM2[f] ?? 0) / (4 * film)
     for (let n = 0; n < 4; n++) {
-      const c = layout.numberAt[corner(faces, f, n)] ?? 0
+      const c = layout.numberAt[corners[4 * f + n] ?? 0] ?? 0
       // A held corner takes its heat at no cost to the unknowns.
       if (c === 0) continue
       toAir[c] = (toAir[c] ?? 0) + g
