@@ -145,12 +145,17 @@ const mergeLinks = (
 
 const linkAt = (links: Float64Array, n: number): number => (n === 0 ? 0 : (links[n] ?? 0))
 
-/** The link between two merged places, with the links inside their pairs if they are pairs. */
+/**
+ * The link between two merged places, with the links inside their pairs if they are pairs. Where a pair
+ * holds foam and metal, the way through it in this row says nothing about the way round it, so it
+ * counts for no more than the link itself would: too firm a link only slows the solver, too loose a
+ * one makes corrections that overshoot.
+ */
 const inSeries = (g: number, low: number, high: number): number => {
-  let resistance = 1 / g
-  if (low > 0) resistance += SHARE_OF_INNER / low
-  if (high > 0) resistance += SHARE_OF_INNER / high
-  return 1 / resistance
+  let times = 1
+  if (low > 0) times += SHARE_OF_INNER * Math.min(g / low, 1)
+  if (high > 0) times += SHARE_OF_INNER * Math.min(g / high, 1)
+  return g / times
 }
 
 /** The median over all three axes: what most places are like. */
