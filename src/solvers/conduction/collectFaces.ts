@@ -15,6 +15,8 @@ export interface AirFaces {
   readonly filmM2KPerW: Float64Array
   /** Of the air at the middle of the face. */
   readonly airC: Float64Array
+  /** By how much the air at the face's upper edge is warmer than at its middle, K. */
+  readonly airRiseK: Float64Array
   /** x, y, z of face f at 3f, m. */
   readonly centreM: Float32Array
 }
@@ -85,6 +87,7 @@ const describeFaces = (
     areaM2: new Float64Array(count),
     filmM2KPerW: new Float64Array(count),
     airC: new Float64Array(count),
+    airRiseK: new Float64Array(count),
     centreM: new Float32Array(3 * count),
   }
   const [nx, ny] = cells
@@ -110,6 +113,7 @@ const describeFaces = (
     faces.areaM2[f] = d < 2 ? hy * hz : d < 4 ? hx * hz : hx * hy
     faces.filmM2KPerW[f] = air?.surfaceResistanceM2KPerW[d] ?? 0
     faces.airC[f] = (air?.temperatureC ?? 0) + (air?.riseKPerM ?? 0) * y
+    faces.airRiseK[f] = d === 2 || d === 3 ? 0 : ((air?.riseKPerM ?? 0) * hy) / 2
     faces.centreM[3 * f] = d === 0 ? x0 : d === 1 ? x1 : (x0 + x1) / 2
     faces.centreM[3 * f + 1] = y
     faces.centreM[3 * f + 2] = d === 4 ? z0 : d === 5 ? z1 : (z0 + z1) / 2

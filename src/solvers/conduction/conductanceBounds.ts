@@ -25,11 +25,17 @@ export const twoTemperatures = (world: World): TwoTemperatures | undefined => {
   return { coldC: Math.min(...all), hotC: Math.max(...all) }
 }
 
+export interface LowerConductance {
+  readonly boundWPerK: number
+  /** What the bound comes to when the balance is exact; no bound, but hardly off before that. */
+  readonly estimateWPerK: number
+}
+
 /**
  * Thomson's bound from the flows of the cell scheme, taken as even across each face and linear through
  * each cell. `heatW` is the heat into the matter by face; `lost` is what each cell's balance is out by.
  * The true temperatures lie between the two given ones, so what is lost can mislead by no more than
- * itself times their difference, and is taken off. W/K.
+ * itself times their difference, and is taken off; the estimate weighs it with the temperatures found.
  */
 export const lowerConductance = (
   grid: Grid,
@@ -38,16 +44,25 @@ export const lowerConductance = (
   u: Float64Array,
   heatW: Float64Array,
   lost: Float64Array,
-  { hotC }: TwoTemperatures,
-): number => {
+  { coldC, hotC }: TwoTemperatures,
+): LowerConductance => {
+  const span = hotC - coldC
   let fromHot = 0
   for (let f = 0; f < faces.count; f++) if (faces.airC[f] === hotC) fromHot += heatW[f] ?? 0
   let unbalanced = 0
-  for (let c = 0; c < lost.length; c++) unbalanced += Math.abs(lost[c] ?? 0)
+  let weighed = 0
+  for (let c = 0; c < lost.length; c++) {
+    const out = lost[c] ?? 0
+    unbalanced += Math.abs(out)
+    weighed += (out * ((u[c] ?? 0) - coldC)) / span
+  }
   const dissipation =
     dissipateInCells(grid, operator, u) + dissipateAtFaces(grid, faces, operator, u, heatW)
-  const useful = Math.max(0, fromHot - unbalanced)
-  return dissipation > 0 ? (useful * useful) / dissipation : 0
+  if (!(dissipation > 0)) return { boundWPerK: 0, estimateWPerK: 0 }
+  return {
+    boundWPerK: Math.max(0, fromHot - unbalanced) ** 2 / dissipation,
+    estimateWPerK: (fromHot - weighed) ** 2 / dissipation,
+  }
 }
 
 /** Flow times flow over conductance through every cell, the flows at faces to air taken as 0, W·K. */

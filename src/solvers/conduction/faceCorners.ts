@@ -26,3 +26,10 @@ export const faceCorners = ([nx, ny]: Triple, faces: AirFaces): Int32Array => {
   }
   return corners
 }
+
+/** Temperature of the air at a corner of a face: faces across x and z reach from low y to high y. */
+export const airAtCorner = (faces: AirFaces, f: number, corner: number): number => {
+  const bit = (faces.direction[f] ?? 0) < 2 ? 1 : 2
+  const rise = faces.airRiseK[f] ?? 0
+  return (faces.airC[f] ?? 0) + ((corner & bit) === 0 ? -rise : rise)
+}

@@ -24,6 +24,8 @@ export interface SchemeAnswer {
   readonly scheme: 'cell' | 'vertex'
   /** Lower bound of the conductance from the cells, upper bound from the vertices, W/K. */
   readonly boundWPerK: number | undefined
+  /** The bound as it would be if the balance were exact; the same for the vertices, W/K. */
+  readonly estimateWPerK: number | undefined
   readonly unknowns: number
   readonly iterations: number
   readonly relativeResidual: number
@@ -39,8 +41,8 @@ export interface SchemeAnswer {
 /** Steady conduction through a world: what the two schemes say together. */
 export interface FieldAnswer {
   /**
-   * Heat for each degree between the two temperatures that the environments have: the mean of the two
-   * bounds, W/K. Undefined unless the environments have exactly two temperatures and none rises.
+   * Heat for each degree between the two temperatures that the environments have: the mean of what
+   * the two bounds come to, W/K. Undefined unless the environments have exactly two temperatures and none rises.
    */
   readonly conductanceWPerK: number | undefined
   /** The conductance of these blocks is certainly not below this (Thomson's principle), W/K. */

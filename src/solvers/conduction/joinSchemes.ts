@@ -15,8 +15,7 @@ export const joinSchemes = (cell: SchemeAnswer, vertex: SchemeAnswer): FieldAnsw
   for (let f = 0; f < faces.count; f++) {
     const own = faces.heatW[f] ?? 0
     const other = vertex.faces.heatW[f] ?? 0
-    // A surface held at the air's temperature has no film to read the vertices' heat from.
-    const heat = Number.isNaN(other) ? own : (own + other) / 2
+    const heat = (own + other) / 2
     const environment = faces.environment[f] ?? 0
     heatW[f] = heat
     while (environmentHeatW.length <= environment) environmentHeatW.push(0)
@@ -25,9 +24,9 @@ export const joinSchemes = (cell: SchemeAnswer, vertex: SchemeAnswer): FieldAnsw
   const [lowerWPerK, upperWPerK] = [cell.boundWPerK, vertex.boundWPerK]
   return {
     conductanceWPerK:
-      lowerWPerK === undefined || upperWPerK === undefined
+      cell.estimateWPerK === undefined || vertex.estimateWPerK === undefined
         ? undefined
-        : (lowerWPerK + upperWPerK) / 2,
+        : (cell.estimateWPerK + vertex.estimateWPerK) / 2,
     lowerWPerK,
     upperWPerK,
     faces: { ...faces, heatW, meanC, leastC },

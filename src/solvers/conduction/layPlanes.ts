@@ -72,6 +72,9 @@ export const layPlanes = (
 /** Widths of the cells across one gap; they add up to `gap`. */
 const divideGap = (gap: number, mesh: MeshSpec, ends: Ends): readonly number[] => {
   const { leastCellM, growth, greatestCellM, cellsPerGap } = mesh
+  if (gap / greatestCellM > MOST_CELLS || (growth === 1 && gap / leastCellM > MOST_CELLS)) {
+    throw new WorldError('The cells are far too small for these blocks. Use a coarser mesh.')
+  }
   if (growth === 1 || gap <= 2 * leastCellM) {
     const n = Math.max(cellsPerGap, Math.ceil(gap / leastCellM - 1e-9))
     return Array.from({ length: n }, () => gap / n)

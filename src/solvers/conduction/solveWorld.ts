@@ -75,9 +75,11 @@ export function* solveCells(question: FieldQuestion): SolveSteps {
   const two = twoTemperatures(world)
   const lost = new Float64Array(operator.layout.length)
   residualOf(operator, source, u, lost)
+  const lower = two && lowerConductance(grid, faces, operator, u, heatW, lost, two)
   const part: SchemeAnswer = {
     scheme: 'cell',
-    boundWPerK: two && lowerConductance(grid, faces, operator, u, heatW, lost, two),
+    boundWPerK: lower?.boundWPerK,
+    estimateWPerK: lower?.estimateWPerK,
     unknowns: operator.layout.count,
     ...solved,
     faces: { ...shapeOf(faces), heatW },
@@ -99,16 +101,17 @@ export function* solveVertices(question: FieldQuestion): SolveSteps {
   const vertexC = fillVertices(grid, world, equations, u)
   const two = twoTemperatures(world)
   const [xM, yM, zM] = grid.planes
+  // Held at two temperatures at once, a vertex would need heat without end.
+  const upper = hasConflict
+    ? Number.POSITIVE_INFINITY
+    : two && upperConductance(grid, faces, corners, vertexC, two)
   const part: SchemeAnswer = {
     scheme: 'vertex',
-    boundWPerK:
-      two &&
-      (hasConflict
-        ? Number.POSITIVE_INFINITY
-        : upperConductance(grid, faces, corners, vertexC, two)),
+    boundWPerK: upper,
+    estimateWPerK: upper,
     unknowns: operator.layout.count,
     ...solved,
-    faces: { ...shapeOf(faces), ...readFaces(faces, corners, vertexC) },
+    faces: { ...shapeOf(faces), ...readFaces(faces, equations, vertexC) },
     grid: { xM, yM, zM, temperatureC: Float32Array.from(vertexC) },
     mirrorPlanes: 0,
   }

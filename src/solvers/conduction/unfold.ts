@@ -11,7 +11,8 @@ export const unfold = (answer: SchemeAnswer, { mirrors, whole }: MirroredWorld):
 
 const unfoldOnce = (answer: SchemeAnswer, mirror: Mirror, whole: Grid): SchemeAnswer => ({
   ...answer,
-  boundWPerK: answer.boundWPerK === undefined ? undefined : 2 * answer.boundWPerK,
+  boundWPerK: answer.boundWPerK && 2 * answer.boundWPerK,
+  estimateWPerK: answer.estimateWPerK && 2 * answer.estimateWPerK,
   faces: unfoldFaces(answer.faces, mirror, whole),
   grid: answer.grid && unfoldGrid(answer.grid, mirror),
   mirrorPlanes: answer.mirrorPlanes + 1,

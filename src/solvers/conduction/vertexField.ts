@@ -1,4 +1,5 @@
 import type { AirFaces } from './collectFaces.ts'
+import { airAtCorner } from './faceCorners.ts'
 import { ADIABATIC, type Grid } from './paintGrid.ts'
 import type { VertexEquations } from './vertexScheme.ts'
 import type { World } from './world.ts'
@@ -52,13 +53,13 @@ const airAt = (world: World, environment: number, y: number): number => {
 export interface FaceTemperatures {
   readonly meanC: Float32Array
   readonly leastC: Float32Array
-  /** Heat from the air into the matter, W; not a number where the surface is held at the air's. */
+  /** Heat from the air into the matter, W. */
   readonly heatW: Float64Array
 }
 
 export const readFaces = (
   faces: AirFaces,
-  corners: Int32Array,
+  { corners, isHeld, heldLinks }: VertexEquations,
   vertexC: Float64Array,
 ): FaceTemperatures => {
   const meanC = new Float32Array(faces.count)
@@ -73,8 +74,45 @@ export const readFaces = (
     const film = faces.filmM2KPerW[f] ?? 0
     meanC[f] = mean
     leastC[f] = Math.min(a, b, c, d)
-    heatW[f] =
-      film === 0 ? Number.NaN : ((faces.areaM2[f] ?? 0) / film) * ((faces.airC[f] ?? 0) - mean)
+    if (film > 0) heatW[f] = ((faces.areaM2[f] ?? 0) / film) * ((faces.airC[f] ?? 0) - mean)
   }
+  if (heldLinks.length > 0) addHeldHeat(faces, { corners, isHeld, heldLinks }, vertexC, heatW)
   return { meanC, leastC, heatW }
+}
+
+/**
+ * Heat that enters where surfaces are held at the air's temperature: what leaves each held vertex
+ * along its links, less what comes to it through films, shared out by area.
+ */
+const addHeldHeat = (
+  faces: AirFaces,
+  { corners, isHeld, heldLinks }: Pick<VertexEquations, 'corners' | 'isHeld' | 'heldLinks'>,
+  vertexC: Float64Array,
+  heatW: Float64Array,
+): void => {
+  const leaving = new Float64Array(vertexC.length)
+  const areaAt = new Float64Array(vertexC.length)
+  for (const { a, b, conductanceWPerK } of heldLinks) {
+    const heat = conductanceWPerK * ((vertexC[a] ?? 0) - (vertexC[b] ?? 0))
+    leaving[a] = (leaving[a] ?? 0) + heat
+    leaving[b] = (leaving[b] ?? 0) - heat
+  }
+  for (let n = 0; n < corners.length; n++) {
+    const v = corners[n] ?? 0
+    if (isHeld[v] !== 1) continue
+    const f = n >> 2
+    const film = faces.filmM2KPerW[f] ?? 0
+    const area = faces.areaM2[f] ?? 0
+    if (film === 0) areaAt[v] = (areaAt[v] ?? 0) + area
+    else {
+      const heat = (area / (4 * film)) * (airAtCorner(faces, f, n & 3) - (vertexC[v] ?? 0))
+      leaving[v] = (leaving[v] ?? 0) - heat
+    }
+  }
+  for (let n = 0; n < corners.length; n++) {
+    const f = n >> 2
+    if (faces.filmM2KPerW[f] !== 0) continue
+    const v = corners[n] ?? 0
+    heatW[f] = (heatW[f] ?? 0) + ((leaving[v] ?? 0) * (faces.areaM2[f] ?? 0)) / (areaAt[v] ?? 1)
+  }
 }

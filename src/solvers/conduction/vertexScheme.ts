@@ -1,6 +1,6 @@
 import { widths } from './cellScheme.ts'
 import type { AirFaces } from './collectFaces.ts'
-import { faceCorners } from './faceCorners.ts'
+import { airAtCorner, faceCorners } from './faceCorners.ts'
 import { type Layout, layOut } from './layout.ts'
 import { closeOperator } from './operator.ts'
 import type { Grid } from './paintGrid.ts'
@@ -14,8 +14,16 @@ export interface VertexEquations extends Equations {
   readonly heldC: Float64Array
   /** Of the faces; see `faceCorners`. */
   readonly corners: Int32Array
+  /** Links of which at least one end is held: vertex places a and b, and the conductance. */
+  readonly heldLinks: readonly HeldLink[]
   /** Whether two environments hold the same vertex at different temperatures. */
   readonly hasConflict: boolean
+}
+
+export interface HeldLink {
+  readonly a: number
+  readonly b: number
+  readonly conductanceWPerK: number
 }
 
 /**
@@ -33,8 +41,8 @@ export const assembleVertices = (grid: Grid, faces: AirFaces): VertexEquations =
   const layout = layOut(shape, isThere)
   const links = linkVertices(grid, layout, held.isHeld, held.heldC)
   addFilms(faces, corners, layout, links)
-  const { source, ...rest } = links
-  return { operator: closeOperator({ layout, ...rest }), source, corners, ...held }
+  const { source, heldLinks, ...rest } = links
+  return { operator: closeOperator({ layout, ...rest }), source, corners, heldLinks, ...held }
 }
 
 type Held = Pick<VertexEquations, 'isHeld' | 'heldC' | 'hasConflict'>
@@ -50,8 +58,8 @@ const holdVertices = (grid: Grid, faces: AirFaces, corners: Int32Array): Held =>
   let hasConflict = false
   for (let f = 0; f < faces.count; f++) {
     if (faces.filmM2KPerW[f] !== 0) continue
-    const air = faces.airC[f] ?? 0
     for (let n = 0; n < 4; n++) {
+      const air = airAtCorner(faces, f, n)
       const v = corners[4 * f + n] ?? 0
       if (isHeld[v] === 1 && heldC[v] !== air) hasConflict = true
       isHeld[v] = 1
@@ -91,6 +99,7 @@ interface VertexLinks {
   readonly linkZ: Float64Array
   readonly toAir: Float64Array
   readonly source: Float64Array
+  readonly heldLinks: HeldLink[]
 }
 
 /** Links between free vertices; those to held vertices become part of `toAir` and `source`. */
@@ -114,9 +123,12 @@ const linkVertices = (
   const toAir = new Float64Array(length)
   const source = new Float64Array(length)
   const hasHeld = heldC.length > 0
+  const heldLinks: HeldLink[] = []
   /** A link from vertex `a` to the one before it, `b`, by their places. */
   const joinHeld = (links: Float64Array, a: number, b: number, g: number): void => {
+    if (g === 0) return
     const [na, nb] = [numberAt[a] ?? 0, numberAt[b] ?? 0]
+    if (isHeld[a] === 1 || isHeld[b] === 1) heldLinks.push({ a, b, conductanceWPerK: g })
     if (na > 0 && nb > 0) links[na] = g
     else if (na > 0 && isHeld[b] === 1) hold(na, g, heldC[b] ?? 0)
     else if (nb > 0 && isHeld[a] === 1) hold(nb, g, heldC[a] ?? 0)
@@ -167,7 +179,7 @@ const linkVertices = (
       }
     }
   }
-  return { linkX, linkY, linkZ, toAir, source }
+  return { linkX, linkY, linkZ, toAir, source, heldLinks }
 }
 
 /** A quarter of each face's film goes to each of its corners. */
@@ -187,7 +199,7 @@ const addFilms = (
       // A held corner takes its heat at no cost to the unknowns.
       if (c === 0) continue
       toAir[c] = (toAir[c] ?? 0) + g
-      source[c] = (source[c] ?? 0) + g * (faces.airC[f] ?? 0)
+      source[c] = (source[c] ?? 0) + g * airAtCorner(faces, f, n)
     }
   }
 }
