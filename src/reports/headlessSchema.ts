@@ -153,6 +153,7 @@ const heatField = z
         id: panelId,
         conductanceWPerK: number('Heat through the panel’s inner surface for each degree.'),
         resistanceM2KPerW: number('Of the panel in this hive: its inner area for each W/K.'),
+        coldestFRsi: number('Temperature factor of its coldest spot away from the openings.'),
       }),
     ),
     shares: z

@@ -8,6 +8,8 @@ export interface PanelField {
   readonly conductanceWPerK: number
   /** Inner area for each W/K: comparable to the R-values of the layers, air to air, m²K/W. */
   readonly resistanceM2KPerW: number
+  /** Temperature factor of its coldest spot away from the openings; see `ColdestPlace.fRsi`. */
+  readonly coldestFRsi: number
 }
 
 /** Where the heat goes; the shares add up to 1. */
