@@ -19,6 +19,12 @@ describe('pickPart', () => {
     expect(pickPart(still(far, near), ray)?.part.id).toBe('near')
   })
 
+  it('tells where in the closed hive the ray meets the part, however the part is moved', () => {
+    expect(pickPart(still(near), ray)?.closedPoint).toEqual(vec3(50, 50, 100))
+    const pose = { ...STILL, translation: vec3(0, -10, 300) }
+    expect(pickPart([{ part: near, pose }], ray)?.closedPoint).toEqual(vec3(50, 60, 100))
+  })
+
   it('finds nothing beside the parts or behind the eye', () => {
     expect(pickPart(still(near), { ...ray, origin: vec3(150, 50, 1000) })).toBeUndefined()
     expect(pickPart(still(near), { ...ray, direction: vec3(0, 0, 1) })).toBeUndefined()
