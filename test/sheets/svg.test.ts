@@ -45,6 +45,31 @@ describe('drawingToSvg', () => {
     expect(svg).toContain('d="M1,2L3.25,4" stroke="currentColor" stroke-width="0.5"')
   })
 
+  it('fills coloured loops as one path, so that holes stay open, and draws pale lines in grey', () => {
+    const square = (a: number, b: number) => [
+      { x: a, y: a },
+      { x: b, y: a },
+      { x: b, y: b },
+    ]
+    const svg = drawingToSvg(
+      drawing([
+        {
+          kind: 'colour',
+          loops: [square(0, 9), square(2, 4).toReversed()],
+          colour: { r: 1, g: 20, b: 255 },
+          tag: 'wall',
+        },
+        { ...solidLine('thin', { x: 0, y: 0 }, { x: 1, y: 0 }), tone: 'pale' },
+      ]),
+    )
+    assertWellFormed(svg)
+    expect(svg).toContain(
+      '<path d="M0,0L9,0L9,9ZM4,4L4,2L2,2Z" fill="rgb(1,20,255)" data-tag="wall"/>',
+    )
+    // 0.45 grey is 0.55 of ink on white.
+    expect(svg).toContain('stroke-width="0.18" stroke-opacity="0.55"')
+  })
+
   it('carries pictures inside', () => {
     const svg = drawingToSvg(
       drawing([

@@ -10,6 +10,7 @@ import {
   type SheetProgress,
 } from '../../../src/sheets/pdf/buildSheet.ts'
 import { INCH } from '../../../src/units/preferences.ts'
+import { COMPARISONS, withField } from '../heat/syntheticField.ts'
 import { built, sheetInput } from '../sheetFixture.ts'
 import { type PdfLine, type ReadPage, type ReadPdf, readPdf } from './readPdf.ts'
 
@@ -190,6 +191,23 @@ describe('buildSheetPdf with words that are hard to print', () => {
     const design = withTitle({ name: '', owner: '', note: '' })
     const pdf = await readPdf(await buildSheetPdf(sheetInput({ ...DEFAULT, design })))
     expect(pdf.pages[0]?.text).toContain('Hive without a name')
+  }, 60_000)
+})
+
+describe('buildSheetPdf with the heat in three dimensions', () => {
+  it('has the pages for it, and grows by less than 300 kB', async () => {
+    const plain = await buildSheetPdf(sheetInput(DEFAULT))
+    const input = sheetInput(withField(DEFAULT), { comparisons: COMPARISONS })
+    const bytes = await buildSheetPdf(input)
+    expect(bytes.length - plain.length).toBeLessThan(300_000)
+    const pdf = await readPdf(bytes)
+    const text = pdf.pages.map((p) => p.text).join(' ')
+    expect(text).toContain('certainly between 1.79 and 1.81 W/K')
+    expect(text).toContain('A strip of foam over each rail')
+    const section = pdf.pages.find((p) => p.text.includes('Temperatures along the hive 1:10'))
+    expect(section?.text).toContain('Scale 1:10')
+    expect(section?.runs).toContain('-5 °C')
+    expect(await buildSheetPdf(input)).toEqual(bytes)
   }, 60_000)
 })
 
