@@ -1,8 +1,12 @@
-/** `npm run bench`: how long a design takes to its report, and whether that grows with the frames. */
+/**
+ * `npm run bench`: how long a design takes to its report, and whether that grows with the frames; then
+ * the conduction solver by size, beside a plain one.
+ */
 import { spawnSync } from 'node:child_process'
 import { mkdirSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { benchField } from './benchField.ts'
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)))
 const results = join(root, 'test-results/bench.json')
@@ -62,3 +66,5 @@ const printGroup = ({ fullName, benchmarks }: Group): void => {
 }
 
 for (const group of measure()) printGroup(group)
+console.log()
+benchField(root)

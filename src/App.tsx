@@ -3,11 +3,15 @@ import type { Hive } from './hive/hive.ts'
 import type { Job, OutsideWork } from './panels/actions.ts'
 import { Sheet } from './panels/Sheet.tsx'
 import { FlatHive } from './panels/view/FlatHive.tsx'
+import { runReports } from './reports/report.ts'
 import type { SheetPicture } from './sheets/pages/sheetPage.ts'
-import { answersFor } from './store/answers.ts'
+import { type Answer, answersFor } from './store/answers.ts'
+import { browserTimer } from './store/browserTimer.ts'
 import { useDesignStore } from './store/designStore.ts'
+import { useHeatField } from './store/heatField.ts'
 import { useViewStore } from './store/viewStore.ts'
-import { buildSheetInWorker, SHEET_CANCELLED } from './workers/sheetClient.ts'
+import { waitForHeat } from './store/waitForHeat.ts'
+import { buildSheetInWorker, SHEET_CANCELLED, type SheetRequest } from './workers/sheetClient.ts'
 
 declare global {
   interface Window {
@@ -40,18 +44,37 @@ const drawForSheet = async (): Promise<SheetPicture | undefined> => {
   return bytes && { bytes, ...size, kind: 'jpeg' }
 }
 
-const buildSheet: OutsideWork['buildSheet'] = (paper, onProgress): Job => {
+/** The heat is worth waiting for, but not for ever: the sheet can do without. */
+const HEAT_PATIENCE = { field: useHeatField, timer: browserTimer, mostMs: 10_000 }
+
+/** What the sheet says: the hive as it is now, with its heat once that is known. */
+const gatherForSheet = async (): Promise<Answer & Pick<SheetRequest, 'comparisons'>> => {
   const { answer } = answersFor(useDesignStore.getState().design)
+  if (answer === undefined) throw new Error('There is no hive that can be built yet.')
+  const { design, hive } = answer
+  await waitForHeat(design, HEAT_PATIENCE)
+  const { answer: field, answerDesign, comparisons, comparisonsDesign } = useHeatField.getState()
+  const isFull = answerDesign === design && field?.quality === 'full'
+  const report = runReports(design, hive, isFull ? field : undefined)
+  return {
+    design,
+    hive,
+    report,
+    ...(comparisonsDesign === design && comparisons && { comparisons }),
+  }
+}
+
+const buildSheet: OutsideWork['buildSheet'] = (paper, onProgress): Job => {
+  const gathered = gatherForSheet()
   const { units } = useViewStore.getState()
   // Swedish dates are written year, month, day, as ISO 8601 has them.
   const date = new Intl.DateTimeFormat('sv-SE').format(new Date())
   let stop = () => {}
   let isCancelled = false
   const run = async (): Promise<Blob> => {
-    if (answer === undefined) throw new Error('There is no hive that can be built yet.')
-    const picture = await drawForSheet()
+    const [content, picture] = await Promise.all([gathered, drawForSheet()])
     if (isCancelled) throw new Error(SHEET_CANCELLED)
-    const input = { ...answer, units, paper, date, ...(picture && { picture }) }
+    const input = { ...content, units, paper, date, ...(picture && { picture }) }
     const job = buildSheetInWorker(input, onProgress)
     stop = job.cancel
     return new Blob([new Uint8Array(await job.result)], { type: 'application/pdf' })

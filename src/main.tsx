@@ -17,10 +17,25 @@ import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
 import { ErrorBoundary } from './panels/ErrorBoundary.tsx'
 import { startSession } from './panels/session.ts'
+import { answersFor } from './store/answers.ts'
+import { attachHeatField } from './store/attachHeatField.ts'
+import { browserTimer } from './store/browserTimer.ts'
+import { useDesignStore } from './store/designStore.ts'
+import { useHeatField } from './store/heatField.ts'
+import { useSavedDesigns } from './store/savedDesigns.ts'
+import { createFieldClient } from './workers/fieldClient.ts'
 
 const root = document.getElementById('root')
 if (root === null) throw new Error('The page has no place for the sheet.')
 startSession()
+attachHeatField({
+  designs: useDesignStore,
+  saved: useSavedDesigns,
+  field: useHeatField,
+  shownDesign: (design) => answersFor(design).answer?.design,
+  ask: createFieldClient(),
+  timer: browserTimer,
+})
 createRoot(root).render(
   <ErrorBoundary>
     <App />

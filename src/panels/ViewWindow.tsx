@@ -16,12 +16,12 @@ export const ViewWindow = ({ drawHive }: ViewWindowProps) => {
   return (
     <section className="sheet-view" aria-label="The hive">
       <div className="view-window">
-        {answer ? drawHive(answer.hive) : <EmptyView />}
-        <div className="view-top">
+        {answer && <HeatLegend />}
+        <div className="view-hive">
+          {answer ? drawHive(answer.hive) : <EmptyView />}
           {answer && stale && <p className="view-stale">The last hive that can be built</p>}
-          {answer && <HeatLegend />}
+          <PartCaption />
         </div>
-        <PartCaption />
       </div>
       <ViewControls />
     </section>

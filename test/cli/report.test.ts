@@ -25,7 +25,7 @@ const folder = mkdtempSync(join(tmpdir(), 'report-'))
 afterAll(() => rmSync(folder, { recursive: true }))
 
 /** Starting a process is slow on a busy machine. */
-const PATIENCE_MS = 120_000
+const PATIENCE_MS = 240_000
 
 const save = (name: string, text: string): string => {
   const file = join(folder, name)

@@ -64,8 +64,9 @@ export const PanelAnswer = ({ figures, panels, end, field, inHive }: PanelAnswer
           </dt>
           <dd>
             {inHive === undefined ? NO_VALUE : bare(inHive)}
+            {/* The eye sees it dimmed or missing, and the word at the head of the answers. */}
             {(inHive === undefined || field.isOld) && (
-              <small>{STAGE_WORD[fieldStage(field)]}</small>
+              <span className="hidden-text">{STAGE_WORD[fieldStage(field)]}</span>
             )}
           </dd>
         </div>

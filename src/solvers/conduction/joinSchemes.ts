@@ -23,10 +23,7 @@ export const joinSchemes = (cell: SchemeAnswer, vertex: SchemeAnswer): FieldAnsw
   }
   const [lowerWPerK, upperWPerK] = [cell.boundWPerK, vertex.boundWPerK]
   return {
-    conductanceWPerK:
-      cell.estimateWPerK === undefined || vertex.estimateWPerK === undefined
-        ? undefined
-        : (cell.estimateWPerK + vertex.estimateWPerK) / 2,
+    conductanceWPerK: meanWithin(cell, vertex),
     lowerWPerK,
     upperWPerK,
     faces: { ...faces, heatW, meanC, leastC },
@@ -41,4 +38,11 @@ export const joinSchemes = (cell: SchemeAnswer, vertex: SchemeAnswer): FieldAnsw
     bytesPerUnknown: Math.max(cell.bytesPerUnknown, vertex.bytesPerUnknown),
     mirrorPlanes: cell.mirrorPlanes,
   }
+}
+
+/** The mean of the estimates; rounding may not push it out of the band. */
+const meanWithin = (cell: SchemeAnswer, vertex: SchemeAnswer): number | undefined => {
+  if (cell.estimateWPerK === undefined || vertex.estimateWPerK === undefined) return undefined
+  const mean = (cell.estimateWPerK + vertex.estimateWPerK) / 2
+  return Math.min(vertex.boundWPerK ?? mean, Math.max(cell.boundWPerK ?? mean, mean))
 }

@@ -8,6 +8,9 @@ export type Planes = readonly [Float64Array, Float64Array, Float64Array]
 const ROUNDING_M = 1e-9
 /** A grid with more cells would not fit the memory of an ordinary browser. */
 const MOST_CELLS = 8e6
+/** More cells side by side would leave room for next to none the other way. */
+const MOST_IN_A_GAP = 20_000
+const TOO_FINE = 'The cells are far too small for these blocks. Use a coarser mesh.'
 
 /** One plane for each place along each axis where a block begins or ends; near ones are merged. */
 export const facePlanes = (world: World, mergeM: number): Planes => {
@@ -72,11 +75,9 @@ export const layPlanes = (
 /** Widths of the cells across one gap; they add up to `gap`. */
 const divideGap = (gap: number, mesh: MeshSpec, ends: Ends): readonly number[] => {
   const { leastCellM, growth, greatestCellM, cellsPerGap } = mesh
-  if (gap / greatestCellM > MOST_CELLS || (growth === 1 && gap / leastCellM > MOST_CELLS)) {
-    throw new WorldError('The cells are far too small for these blocks. Use a coarser mesh.')
-  }
   if (growth === 1 || gap <= 2 * leastCellM) {
     const n = Math.max(cellsPerGap, Math.ceil(gap / leastCellM - 1e-9))
+    if (n > MOST_IN_A_GAP) throw new WorldError(TOO_FINE)
     return Array.from({ length: n }, () => gap / n)
   }
   // Grow from each fine end until the two sequences fill the gap, then shrink all to fit.
@@ -84,17 +85,19 @@ const divideGap = (gap: number, mesh: MeshSpec, ends: Ends): readonly number[] =
   const high: number[] = []
   let filled = 0
   let width = Math.min(leastCellM, greatestCellM)
-  while (filled < gap || low.length + high.length < cellsPerGap) {
+  const isShort = () => filled < gap || low.length + high.length < cellsPerGap
+  while (isShort()) {
     low.push(width)
     filled += width
-    if (ends === 'both' && (filled < gap || low.length + high.length < cellsPerGap)) {
-      high.unshift(width)
+    if (ends === 'both' && isShort()) {
+      high.push(width)
       filled += width
     }
+    if (low.length > MOST_IN_A_GAP) throw new WorldError(TOO_FINE)
     width = Math.min(width * growth, greatestCellM)
   }
   const scale = gap / filled
-  return [...low, ...high].map((w) => w * scale)
+  return [...low, ...high.reverse()].map((w) => w * scale)
 }
 
 /** Index of the plane nearest to a place. */

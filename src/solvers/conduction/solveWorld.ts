@@ -49,7 +49,8 @@ export type SolveSteps = Generator<SolveProgress | undefined, SchemeAnswer>
 
 /**
  * Solves both schemes one after the other. Throws `WorldError` for a world that has no answer: no
- * matter, matter that no environment touches, a conductivity that is not above 0.
+ * matter that any environment touches, a conductivity that is not above 0, more cells than memory
+ * holds. A body that no environment touches beside others that one does stays at 0.
  */
 export const solveWorld = (question: FieldQuestion): FieldAnswer =>
   joinSchemes(finish(solveCells(question)), finish(solveVertices(question)))
@@ -102,9 +103,9 @@ export function* solveVertices(question: FieldQuestion): SolveSteps {
   const two = twoTemperatures(world)
   const [xM, yM, zM] = grid.planes
   // Held at two temperatures at once, a vertex would need heat without end.
-  const upper = hasConflict
-    ? Number.POSITIVE_INFINITY
-    : two && upperConductance(grid, faces, corners, vertexC, two)
+  const upper =
+    two &&
+    (hasConflict ? Number.POSITIVE_INFINITY : upperConductance(grid, faces, corners, vertexC, two))
   const part: SchemeAnswer = {
     scheme: 'vertex',
     boundWPerK: upper,

@@ -83,6 +83,7 @@ export const syntheticAnswer = (hive: Hive, heat: Pick<HeatReport, 'panels'>): H
     id,
     conductanceWPerK: areaM2 / (0.7 * withRailsM2KPerW),
     resistanceM2KPerW: 0.7 * withRailsM2KPerW,
+    coldestFRsi: 0.8,
   }))
   return {
     quality: 'full',
