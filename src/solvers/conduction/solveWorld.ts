@@ -23,6 +23,7 @@ import { type MirroredWorld, mirrorWorld } from './mirror.ts'
 import { applyMultigrid, buildMultigrid } from './multigrid.ts'
 import type { Operator } from './operator.ts'
 import { type Grid, paintGrid } from './paintGrid.ts'
+import { coldestOf, warmAnswer, warmGrid, warmWorld } from './relativeToColdest.ts'
 import { middles, startFrom } from './startField.ts'
 import { unfold } from './unfold.ts'
 import { fillVertices, readFaces } from './vertexField.ts'
@@ -63,7 +64,26 @@ const finish = (steps: SolveSteps): SchemeAnswer => {
 }
 
 /** The cell scheme, step by step: heat flows, and the lower bound of the conductance. */
-export function* solveCells(question: FieldQuestion): SolveSteps {
+export const solveCells = (question: FieldQuestion): SolveSteps => fromColdest(question, cellSteps)
+
+/** The vertex scheme, step by step: surface temperatures, and the upper bound of the conductance. */
+export const solveVertices = (question: FieldQuestion): SolveSteps =>
+  fromColdest(question, vertexSteps)
+
+/** Solves with the coldest air at 0, where the residual means most, and puts the answer back. */
+function* fromColdest(
+  question: FieldQuestion,
+  steps: (question: FieldQuestion) => SolveSteps,
+): SolveSteps {
+  checkWorld(question.world, question.mesh)
+  const { world, start } = question
+  const zero = coldestOf(world)
+  if (zero === 0 || world.environments.length === 0) return yield* steps(question)
+  const shifted = { world: warmWorld(world, -zero), start: start && warmGrid(start, -zero) }
+  return warmAnswer(yield* steps({ ...question, ...shifted }), zero)
+}
+
+function* cellSteps(question: FieldQuestion): SolveSteps {
   const { world } = question
   const { grid, faces, mirrored } = yield* prepare(question)
   const { operator, source } = assembleCells(grid, faces)
@@ -90,8 +110,7 @@ export function* solveCells(question: FieldQuestion): SolveSteps {
   return unfold(part, mirrored)
 }
 
-/** The vertex scheme, step by step: surface temperatures, and the upper bound of the conductance. */
-export function* solveVertices(question: FieldQuestion): SolveSteps {
+function* vertexSteps(question: FieldQuestion): SolveSteps {
   const { world } = question
   const { grid, faces, mirrored } = yield* prepare(question)
   const equations = assembleVertices(grid, faces)
@@ -130,7 +149,6 @@ function* prepare({
   mesh,
   useMirrors = true,
 }: FieldQuestion): Generator<undefined, Prepared> {
-  checkWorld(world, mesh)
   const mirrored = mirrorWorld(world, mesh.mergeM, useMirrors)
   const { part, mirrors } = mirrored
   const endsInMirror = [0, 1, 2].map((axis) => mirrors.some((m) => m.axis === axis))
