@@ -63,11 +63,19 @@ export function formatConductanceBand(
   unit: ThermalUnit,
 ): string {
   const scale = unit === 'rsi' ? 1 : BTU_PER_H_F_PER_W_PER_K
-  // A hundredth that is met but for binary noise stays.
-  const down = Math.floor(lowerWPerK * scale * 100 + 1e-9) / 100
-  const up = Math.ceil(upperWPerK * scale * 100 - 1e-9) / 100
+  // A narrow band would be lost in hundredths.
+  const decimals = (upperWPerK - lowerWPerK) * scale < 0.015 ? 3 : 2
+  const whole = 10 ** decimals
+  // A last digit that is met but for binary noise stays.
+  const down = Math.floor(lowerWPerK * scale * whole + 1e-9) / whole
+  const up = Math.ceil(upperWPerK * scale * whole - 1e-9) / whole
   const name = unit === 'rsi' ? 'W/K' : 'Btu/(h·°F)'
-  return `${formatNumber(down, 2)} and ${formatNumber(up, 2)} ${name}`
+  return `${formatNumber(down, decimals)} and ${formatNumber(up, decimals)} ${name}`
+}
+
+/** A conductance with as many decimals as it needs: `1.23 W/K`, `0.043 W/K`. */
+export function formatFineConductance(wPerK: number, unit: ThermalUnit): string {
+  return formatConductance(wPerK, unit, Math.abs(wPerK) < 0.0995 ? 3 : 2)
 }
 
 /** Heat lost for each degree and area: `0.62 W/(m²·K)` or `0.109 Btu/(h·ft²·°F)`. */

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import {
   formatConductance,
   formatConductanceBand,
+  formatFineConductance,
   formatResistance,
   formatUValue,
   parseResistance,
@@ -118,8 +119,17 @@ describe('formatConductanceBand', () => {
   it('rounds outwards, and leaves whole hundredths alone', () => {
     expect(formatConductanceBand(1.2269, 1.2431, 'rsi')).toBe('1.22 and 1.25 W/K')
     expect(formatConductanceBand(1.22, 1.25, 'rsi')).toBe('1.22 and 1.25 W/K')
+    expect(formatConductanceBand(1.35028, 1.35412, 'rsi')).toBe('1.350 and 1.355 W/K')
     // 1 W/K is 1.895634 Btu/(h·°F), 1.1 W/K is 2.085198.
     expect(formatConductanceBand(1, 1.1, 'us')).toBe('1.89 and 2.09 Btu/(h·°F)')
+  })
+})
+
+describe('formatFineConductance', () => {
+  it('shows a third decimal where two would say little', () => {
+    expect(formatFineConductance(1.234, 'rsi')).toBe('1.23 W/K')
+    expect(formatFineConductance(0.0434, 'rsi')).toBe('0.043 W/K')
+    expect(formatFineConductance(-0.0434, 'rsi')).toBe('-0.043 W/K')
   })
 })
 

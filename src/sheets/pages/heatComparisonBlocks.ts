@@ -5,9 +5,8 @@ import type {
 } from '../../reports/heat/field/heatComparisons.ts'
 import type { HeatFieldAnswer } from '../../reports/heat/field/heatFieldAnswer.ts'
 import { formatNumber, formatTrimmed } from '../../units/number.ts'
-import { formatConductance, type ThermalUnit } from '../../units/thermal.ts'
+import { formatConductance, formatFineConductance, type ThermalUnit } from '../../units/thermal.ts'
 import { type Block, heading } from './blocks.ts'
-import { fineConductance } from './heatFieldBlocks.ts'
 
 /** Other ways to build this hive, the best first, and other homes for bees, the warmest first. */
 export const comparisonBlocks = (
@@ -48,7 +47,7 @@ const savedWords = ({ savedWPerK, conductanceWPerK }: RemedyAnswer, unit: Therma
   const size = Math.abs(savedWPerK)
   if (size < 0.0005) return 'next to nothing'
   const percent = formatTrimmed((100 * size) / (conductanceWPerK + savedWPerK), 1)
-  return `${savedWPerK > 0 ? 'saves' : 'costs'} ${fineConductance(size, unit)}, ${percent} %`
+  return `${savedWPerK > 0 ? 'saves' : 'costs'} ${formatFineConductance(size, unit)}, ${percent} %`
 }
 
 const baselineTable = (

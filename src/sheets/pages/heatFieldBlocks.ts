@@ -4,7 +4,12 @@ import { formatLength } from '../../units/length.ts'
 import { formatNumber, formatTrimmed } from '../../units/number.ts'
 import type { UnitPreferences } from '../../units/preferences.ts'
 import { formatTemperature } from '../../units/temperature.ts'
-import { formatConductance, formatConductanceBand, type ThermalUnit } from '../../units/thermal.ts'
+import {
+  formatConductance,
+  formatConductanceBand,
+  formatFineConductance,
+  type ThermalUnit,
+} from '../../units/thermal.ts'
 import { type Block, heading, paragraph } from './blocks.ts'
 import type { SheetContent } from './sheetPage.ts'
 
@@ -68,7 +73,7 @@ const shareTable = ({ shares }: HeatFieldAnswer, unit: ThermalUnit): Block => ({
   rows: shares.map(({ id, share, conductanceWPerK }) => [
     SHARE_NAMES[id],
     `${formatNumber(100 * share, 1)} %`,
-    fineConductance(conductanceWPerK, unit),
+    formatFineConductance(conductanceWPerK, unit),
     '',
   ]),
 })
@@ -86,7 +91,7 @@ const edgeTable = ({ edges }: HeatFieldAnswer, units: UnitPreferences): Block =>
     edge.name,
     edgeWords(edge, units.length),
     showMetres(edge.lengthM, units),
-    fineConductance(edge.extraWPerK, units.thermal),
+    formatFineConductance(edge.extraWPerK, units.thermal),
     formatNumber(edge.psiWPerMK, 3),
   ]),
 })
@@ -128,7 +133,3 @@ const slopeWords = ({ slopeStepError }: HeatFieldAnswer): string =>
     ? ' Slopes are cut into steps; twice as many would change the whole by ' +
       `${formatTrimmed(100 * slopeStepError, 2)} %.`
     : ''
-
-/** With as many decimals as it needs: `1.23 W/K`, `0.043 W/K`. */
-export const fineConductance = (wPerK: number, unit: ThermalUnit): string =>
-  formatConductance(wPerK, unit, Math.abs(wPerK) < 0.0995 ? 3 : 2)

@@ -2,8 +2,8 @@ import { allEdgesWords, edgeWords } from '../../../reports/heat/field/edgeWords.
 import { useViewStore } from '../../../store/viewStore.ts'
 import { formatLength, type LengthUnit } from '../../../units/length.ts'
 import { formatNumber } from '../../../units/number.ts'
+import { formatFineConductance } from '../../../units/thermal.ts'
 import { splitUnit } from '../../inputs/numberShown.ts'
-import { fineConductance } from './fieldWords.ts'
 import type { FieldView } from './useFieldView.ts'
 
 /** What corners and edges cost beyond the panels, in plain words, and their figures for those who ask. */
@@ -29,7 +29,9 @@ export const EdgeLosses = ({ field }: { readonly field: FieldView }) => {
             <tr>
               <th scope="col">Edge</th>
               <th scope="col">Length</th>
-              <th scope="col">More heat, {splitUnit(fineConductance(1, units.thermal)).unit}</th>
+              <th scope="col">
+                More heat, {splitUnit(formatFineConductance(1, units.thermal)).unit}
+              </th>
               <th scope="col">ψ, W/(m·K)</th>
             </tr>
           </thead>
@@ -38,7 +40,7 @@ export const EdgeLosses = ({ field }: { readonly field: FieldView }) => {
               <tr key={edge.id}>
                 <th scope="row">{edge.name}</th>
                 <td>{showMetres(edge.lengthM, units.length)}</td>
-                <td>{splitUnit(fineConductance(edge.extraWPerK, units.thermal)).figure}</td>
+                <td>{splitUnit(formatFineConductance(edge.extraWPerK, units.thermal)).figure}</td>
                 <td>{formatNumber(edge.psiWPerMK, 3)}</td>
               </tr>
             ))}

@@ -1,6 +1,7 @@
 import type { LossShare } from '../../../reports/heat/field/heatFieldAnswer.ts'
 import { useViewStore } from '../../../store/viewStore.ts'
-import { fineConductance, wholePercents } from './fieldWords.ts'
+import { formatFineConductance } from '../../../units/thermal.ts'
+import { wholePercents } from './fieldWords.ts'
 import type { FieldView } from './useFieldView.ts'
 
 const NAME: Readonly<Record<LossShare['id'], string>> = {
@@ -29,7 +30,7 @@ export const LossShares = ({ field }: { readonly field: FieldView }) => {
           <li key={id}>
             <i className={`share-key share-${id}`} aria-hidden="true" />
             <span>{NAME[id]}</span>
-            <span>{fineConductance(conductanceWPerK, thermal)}</span>
+            <span>{formatFineConductance(conductanceWPerK, thermal)}</span>
             <strong>{share > 0 && percents[i] === 0 ? 'under 1' : percents[i]} %</strong>
           </li>
         ))}

@@ -1,7 +1,7 @@
 import type { HeatReport } from '../../../reports/heat/computeHeat.ts'
 import type { PanelField } from '../../../reports/heat/field/heatFieldAnswer.ts'
 import { formatTrimmed } from '../../../units/number.ts'
-import { formatConductance, type ThermalUnit } from '../../../units/thermal.ts'
+import { formatFineConductance, type ThermalUnit } from '../../../units/thermal.ts'
 import { type Night, nightLossW } from '../../night.ts'
 import type { FieldView } from './useFieldView.ts'
 
@@ -23,10 +23,6 @@ export const STAGE_WORD: Readonly<Record<FieldStage, string>> = {
 /** Of figures that are not about the present design; they are dimmed too. */
 export const OLD_WORDS = 'from before your last change'
 
-/** A conductance with as many decimals as it needs: `1.23 W/K`, `0.043 W/K`. */
-export const fineConductance = (wPerK: number, unit: ThermalUnit): string =>
-  formatConductance(wPerK, unit, Math.abs(wPerK) < 0.0995 ? 3 : 2)
-
 /** What the panels lose by themselves, W/K: all there is to show before the field has come. */
 export const sumOfPanels = ({ panels }: Pick<HeatReport, 'panels'>): number =>
   panels.reduce((sum, panel) => sum + panel.conductanceWPerK, 0)
@@ -38,7 +34,7 @@ export const watts = (w: number): string => `${formatTrimmed(w, 1)} W`
 export const savedWords = (savedWPerK: number, night: Night, unit: ThermalUnit): string => {
   const size = Math.abs(savedWPerK)
   if (size < 0.0005) return 'Changes next to nothing'
-  const perDegree = fineConductance(size, unit)
+  const perDegree = formatFineConductance(size, unit)
   const onNight = watts(nightLossW(size, night))
   return `${savedWPerK > 0 ? 'Saves' : 'Costs'} ${perDegree}, ${onNight} on the cold night`
 }

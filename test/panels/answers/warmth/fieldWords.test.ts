@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import {
   fieldStage,
-  fineConductance,
   resistanceTogether,
   savedWords,
   sumOfPanels,
@@ -62,14 +61,6 @@ describe('fieldStage', () => {
   it('is no answer when something is in the way', () => {
     expect(fieldStage(view({ problem: 'Too fine.' }))).toBe('none')
     expect(fieldStage(view({ answer: ANSWER, isOld: true, problem: 'Too fine.' }))).toBe('none')
-  })
-})
-
-describe('fineConductance', () => {
-  it('shows a third decimal where two would say little', () => {
-    expect(fineConductance(1.234, 'rsi')).toBe('1.23 W/K')
-    expect(fineConductance(0.0434, 'rsi')).toBe('0.043 W/K')
-    expect(fineConductance(-0.0434, 'rsi')).toBe('-0.043 W/K')
   })
 })
 
