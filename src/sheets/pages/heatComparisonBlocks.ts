@@ -4,9 +4,10 @@ import type {
   RemedyAnswer,
 } from '../../reports/heat/field/heatComparisons.ts'
 import type { HeatFieldAnswer } from '../../reports/heat/field/heatFieldAnswer.ts'
+import { publishedHomesWords } from '../../reports/heat/field/publishedHomes.ts'
 import { formatNumber, formatTrimmed } from '../../units/number.ts'
 import { formatConductance, formatFineConductance, type ThermalUnit } from '../../units/thermal.ts'
-import { type Block, heading } from './blocks.ts'
+import { type Block, heading, paragraph } from './blocks.ts'
 
 /** Other ways to build this hive, the best first, and other homes for bees, the warmest first. */
 export const comparisonBlocks = (
@@ -22,6 +23,7 @@ export const comparisonBlocks = (
     : [
         heading('Beside other homes for bees, worked out the same way'),
         baselineTable(baselines, field, unit),
+        ...publishedHomesWords(field.conductanceWPerK, baselines).map((words) => paragraph(words)),
       ]),
 ]
 

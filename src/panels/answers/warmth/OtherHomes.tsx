@@ -1,3 +1,4 @@
+import { publishedHomesWords } from '../../../reports/heat/field/publishedHomes.ts'
 import { useSavedDesigns } from '../../../store/savedDesigns.ts'
 import { OLD_WORDS } from './fieldWords.ts'
 import { HomeRow } from './HomeRow.tsx'
@@ -18,6 +19,10 @@ export const OtherHomes = ({ field, comparison }: OtherHomesProps) => {
   const homes = homesBeside(field.answer, comparisons?.baselines ?? [], saved)
   // A little room at the end for the bracket of the longest bar.
   const end = 1.02 * Math.max(...homes.map(({ figures }) => figures?.upperWPerK ?? 0))
+  const published =
+    field.answer === undefined
+      ? []
+      : publishedHomesWords(field.answer.conductanceWPerK, comparisons?.baselines ?? [])
   const isSomethingOld = isOld || field.isOld
   return (
     <section className={isSomethingOld ? 'panel-answer old' : 'panel-answer'}>
@@ -40,6 +45,14 @@ export const OtherHomes = ({ field, comparison }: OtherHomesProps) => {
             ? 'A plain box and a hollow trunk come here once this hive is worked out.'
             : 'There is nothing to compare until this hive can be worked out.'}
         </p>
+      )}
+      {published.length > 0 && (
+        <details className="source">
+          <summary>Against published figures</summary>
+          {published.map((words) => (
+            <p key={words}>{words}</p>
+          ))}
+        </details>
       )}
       <SavedControls />
     </section>
