@@ -25,7 +25,7 @@ const rename = async (page: Page, name: string): Promise<void> => {
 const openFile = async (page: Page, name: string, content: string | Buffer): Promise<void> => {
   const path = test.info().outputPath(name)
   writeFileSync(path, content)
-  await page.locator('input[type=file]').setInputFiles(path)
+  await page.locator('header input[type=file]').setInputFiles(path)
 }
 
 const readLink = async (page: Page): Promise<string> => {
@@ -131,7 +131,7 @@ test('a saved design opens again just as it was', async ({ page }) => {
   )
   expect(file.suggestedFilename()).toBe('saved-hive.json')
   await setFrames(page, 10)
-  await page.locator('input[type=file]').setInputFiles(await file.path())
+  await page.locator('header input[type=file]').setInputFiles(await file.path())
   await page.getByRole('button', { name: 'Open it' }).click()
   await expect.poll(() => readFigures(page)).toEqual(figures)
 })

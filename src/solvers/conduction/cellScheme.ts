@@ -7,11 +7,13 @@ import type { Equations } from './scheme.ts'
 /**
  * Cell-centred finite volumes: one temperature for each cell of matter, and between two cells the two
  * half cells in series, which is exact for heat straight through layers (harmonic mean; Patankar 1980,
- * Numerical Heat Transfer and Fluid Flow, §4.2-3).
+ * Numerical Heat Transfer and Fluid Flow, §4.2-3). Yields now and then, so that the caller may stop.
  */
-export const assembleCells = (grid: Grid, faces: AirFaces): Equations => {
+export function* assembleCells(grid: Grid, faces: AirFaces): Generator<undefined, Equations> {
   const layout = layOut(grid.cells, matterOf(grid))
+  yield
   const links = linkCells(grid, layout)
+  yield
   const toAir = new Float64Array(layout.length)
   const source = new Float64Array(layout.length)
   for (let f = 0; f < faces.count; f++) {

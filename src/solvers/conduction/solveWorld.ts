@@ -86,16 +86,18 @@ function* fromColdest(
 function* cellSteps(question: FieldQuestion): SolveSteps {
   const { world } = question
   const { grid, faces, mirrored } = yield* prepare(question)
-  const { operator, source } = assembleCells(grid, faces)
+  const { operator, source } = yield* assembleCells(grid, faces)
   yield
   const [xs, ys, zs] = grid.planes
   const places: Spacing = [middles(xs), middles(ys), middles(zs)]
   const u = begin(question, operator, places)
   const solved = yield* solve(question, operator, source, u, [widths(xs), widths(ys), widths(zs)])
+  yield
   const heatW = heatOfCells(grid, faces, operator.layout, u)
   const two = twoTemperatures(world)
   const lost = new Float64Array(operator.layout.length)
   residualOf(operator, source, u, lost)
+  yield
   const lower = two && lowerConductance(grid, faces, operator, u, heatW, lost, two)
   const part: SchemeAnswer = {
     scheme: 'cell',
@@ -113,18 +115,21 @@ function* cellSteps(question: FieldQuestion): SolveSteps {
 function* vertexSteps(question: FieldQuestion): SolveSteps {
   const { world } = question
   const { grid, faces, mirrored } = yield* prepare(question)
-  const equations = assembleVertices(grid, faces)
+  const equations = yield* assembleVertices(grid, faces)
   const { operator, source, corners, hasConflict } = equations
   yield
   const u = begin(question, operator, grid.planes)
   const solved = yield* solve(question, operator, source, u, vertexSpacing(grid.planes))
+  yield
   const vertexC = fillVertices(grid, world, equations, u)
+  yield
   const two = twoTemperatures(world)
   const [xM, yM, zM] = grid.planes
   // Held at two temperatures at once, a vertex would need heat without end.
   const upper =
     two &&
     (hasConflict ? Number.POSITIVE_INFINITY : upperConductance(grid, faces, corners, vertexC, two))
+  yield
   const part: SchemeAnswer = {
     scheme: 'vertex',
     boundWPerK: upper,
@@ -152,6 +157,7 @@ function* prepare({
   const mirrored = mirrorWorld(world, mesh.mergeM, useMirrors)
   const { part, mirrors } = mirrored
   const endsInMirror = [0, 1, 2].map((axis) => mirrors.some((m) => m.axis === axis))
+  yield
   const grid = paintGrid(part, layPlanes(facePlanes(part, mesh.mergeM), mesh, endsInMirror))
   yield
   const faces = collectFaces(grid, part)

@@ -29,9 +29,12 @@ export interface HeldLink {
 /**
  * Temperatures at the corners of the cells, linked along the cells' edges: each cell lends a quarter of
  * its cross-section to each of the four edges along an axis. Surfaces are where their cells end, so
- * corners of the cavity get their true temperature.
+ * corners of the cavity get their true temperature. Yields now and then, so that the caller may stop.
  */
-export const assembleVertices = (grid: Grid, faces: AirFaces): VertexEquations => {
+export function* assembleVertices(
+  grid: Grid,
+  faces: AirFaces,
+): Generator<undefined, VertexEquations> {
   const corners = faceCorners(grid.cells, faces)
   const held = holdVertices(grid, faces, corners)
   const [nx, ny, nz] = grid.cells
@@ -39,7 +42,9 @@ export const assembleVertices = (grid: Grid, faces: AirFaces): VertexEquations =
   const isThere = verticesOfMatter(grid)
   for (let v = 0; v < isThere.length; v++) if (held.isHeld[v] === 1) isThere[v] = 0
   const layout = layOut(shape, isThere)
+  yield
   const links = linkVertices(grid, layout, held.isHeld, held.heldC)
+  yield
   addFilms(faces, corners, layout, links)
   const { source, heldLinks, ...rest } = links
   return { operator: closeOperator({ layout, ...rest }), source, corners, heldLinks, ...held }

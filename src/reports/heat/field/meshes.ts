@@ -5,6 +5,8 @@ import type { HeatFieldAnswer } from './heatFieldAnswer.ts'
 export interface HeatMesh extends Pick<FieldQuestion, 'mesh' | 'tolerance'> {
   /** Into how many steps slopes are cut. */
   readonly slopeSteps: number
+  /** A longer hive gets a coarser mesh, so that its field takes no longer. Air and matter together. */
+  readonly mostCells: number
 }
 
 /**
@@ -17,10 +19,12 @@ export const HEAT_MESHES: Readonly<Record<HeatFieldAnswer['quality'], HeatMesh>>
     mesh: { leastCellM: 0.03, growth: 2, greatestCellM: 0.1, cellsPerGap: 1, mergeM: 0.002 },
     tolerance: 1e-4,
     slopeSteps: 2,
+    mostCells: 100_000,
   },
   full: {
     mesh: { leastCellM: 0.007, growth: 1.7, greatestCellM: 0.06, cellsPerGap: 1, mergeM: 0.001 },
     tolerance: 1e-6,
     slopeSteps: 4,
+    mostCells: 1_000_000,
   },
 }

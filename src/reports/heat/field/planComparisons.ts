@@ -2,6 +2,7 @@ import type { Design } from '../../../design/schema.ts'
 import { deriveHive } from '../../../hive/deriveHive.ts'
 import type { Hive } from '../../../hive/hive.ts'
 import type { FieldAnswer } from '../../../solvers/conduction/fieldAnswer.ts'
+import { fitMesh } from '../../../solvers/conduction/fitMesh.ts'
 import type { FieldQuestion } from '../../../solvers/conduction/solveWorld.ts'
 import type { World } from '../../../solvers/conduction/world.ts'
 import { type BaselineWorld, baselineWorlds } from './baselines.ts'
@@ -30,6 +31,7 @@ const BASELINE_MESH: HeatMesh = {
   mesh: { leastCellM: 0.012, growth: 1.7, greatestCellM: 0.06, cellsPerGap: 1, mergeM: 0.001 },
   tolerance: 1e-4,
   slopeSteps: 4,
+  mostCells: 400_000,
 }
 
 /**
@@ -73,9 +75,9 @@ function* planBaseline({ world, ...known }: BaselineWorld): Plan<readonly Baseli
   return [{ ...known, conductanceWPerK, lowerWPerK, upperWPerK }]
 }
 
-const questionOf = (world: World, { mesh, tolerance }: HeatMesh): FieldQuestion => ({
+const questionOf = (world: World, { mesh, tolerance, mostCells }: HeatMesh): FieldQuestion => ({
   world,
-  mesh,
+  mesh: fitMesh(world, mesh, mostCells),
   tolerance,
 })
 

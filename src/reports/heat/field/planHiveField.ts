@@ -1,6 +1,7 @@
 import type { Design } from '../../../design/schema.ts'
 import type { Hive } from '../../../hive/hive.ts'
 import type { FieldAnswer } from '../../../solvers/conduction/fieldAnswer.ts'
+import { fitMesh } from '../../../solvers/conduction/fitMesh.ts'
 import type { FieldQuestion } from '../../../solvers/conduction/solveWorld.ts'
 import { computeHeat } from '../computeHeat.ts'
 import { answerHeatField } from './answerHeatField.ts'
@@ -50,6 +51,6 @@ const questionOf = (
   { world }: Pick<FieldQuestion, 'world'>,
   quality: HeatFieldAnswer['quality'],
 ): FieldQuestion => {
-  const { mesh, tolerance } = HEAT_MESHES[quality]
-  return { world, mesh, tolerance }
+  const { mesh, tolerance, mostCells } = HEAT_MESHES[quality]
+  return { world, mesh: fitMesh(world, mesh, mostCells), tolerance }
 }
