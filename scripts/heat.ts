@@ -10,14 +10,16 @@ import { buildBoxWorld } from './boxWorld.ts'
 import { describeBoxHeat } from './heatOfBoxes.ts'
 
 const USAGE = [
-  'npm run --silent heat -- BOXES.json [--tolerance 1e-8] [--least MM]',
+  'npm run --silent heat -- BOXES.json [--tolerance 1e-8] [--least MM] [--file-grid]',
   '  --tolerance  relative residual to reach, between 0 and 1',
-  "  --least      graded cells that start this wide, mm, in place of the file's own grid",
+  '  --least      cells at the faces are this wide, mm; 2, or more for large worlds, if left out',
+  "  --file-grid  the file's own uniform grid in place of a graded one",
 ]
 
 const OPTIONS = {
   tolerance: { type: 'string', default: '1e-8' },
   least: { type: 'string' },
+  'file-grid': { type: 'boolean', default: false },
 } as const
 
 const run = (): readonly string[] => {
@@ -31,7 +33,10 @@ const run = (): readonly string[] => {
 
   const read = readBoxFile(readFileSync(path, 'utf8'))
   if (read.kind === 'bad') return read.messages
-  const { world, mesh, warnings } = buildBoxWorld(read.file, leastMm)
+  const { world, mesh, warnings } = buildBoxWorld(read.file, {
+    leastMm,
+    useFileGrid: values['file-grid'],
+  })
   for (const warning of warnings) process.stderr.write(`${warning}\n`)
 
   const start = performance.now()

@@ -36,13 +36,19 @@ describe('buildBoxWorld', () => {
     ])
   })
 
-  it("takes the file's uniform mesh, unless a width is asked for", () => {
+  it("is graded, unless the file's own uniform mesh is asked for", () => {
     const gridded = { ...FILE, grid: { h: 0.015, min_cells: 2 } }
     const uniform = { leastCellM: 0.015, greatestCellM: 0.015, growth: 1, cellsPerGap: 2 }
-    expect(buildBoxWorld(gridded).mesh).toMatchObject(uniform)
+    expect(buildBoxWorld(gridded, { useFileGrid: true }).mesh).toMatchObject(uniform)
     const graded = { growth: 1.5, greatestCellM: 0.04 }
-    expect(buildBoxWorld(FILE).mesh).toMatchObject({ ...graded, leastCellM: 0.004 })
-    expect(buildBoxWorld(gridded, 2).mesh).toMatchObject({ ...graded, leastCellM: 0.002 })
-    expect(buildBoxWorld(FILE, 60).mesh).toMatchObject({ leastCellM: 0.06, greatestCellM: 0.06 })
+    expect(buildBoxWorld(gridded).mesh).toMatchObject({ ...graded, leastCellM: 0.002 })
+    expect(buildBoxWorld(FILE, { leastMm: 4, useFileGrid: true }).mesh).toMatchObject({
+      ...graded,
+      leastCellM: 0.004,
+    })
+    expect(buildBoxWorld(FILE, { leastMm: 60 }).mesh).toMatchObject({
+      leastCellM: 0.06,
+      greatestCellM: 0.06,
+    })
   })
 })

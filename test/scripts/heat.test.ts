@@ -22,7 +22,7 @@ const FILE: BoxFile = {
 }
 
 const heatOf = (file: BoxFile) => {
-  const { world, mesh } = buildBoxWorld(file)
+  const { world, mesh } = buildBoxWorld(file, { useFileGrid: true })
   const answer = solveWorld({ world, mesh, tolerance: 1e-10 })
   return describeBoxHeat(answer, { differenceK: file.bc.Ti - file.bc.Te, milliseconds: 1 })
 }
@@ -79,7 +79,7 @@ describe('the heat command', () => {
   it(
     'prints one JSON object with a certain band round the conductance',
     () => {
-      const { status, stdout, stderr } = runHeat(JSON.stringify(FILE))
+      const { status, stdout, stderr } = runHeat(JSON.stringify(FILE), '--file-grid')
       expect(stderr).toBe('')
       expect(status).toBe(0)
       const heat = JSON.parse(stdout)
