@@ -15,7 +15,7 @@ export interface ContourLine {
   readonly isClosed: boolean
 }
 
-export const wholeSlice = ({ uMm, vMm }: FieldSlice): SliceWindow => ({
+const wholeSlice = ({ uMm, vMm }: FieldSlice): SliceWindow => ({
   i0: 0,
   i1: uMm.length - 1,
   j0: 0,

@@ -21,7 +21,7 @@ export interface Layout {
   readonly slabRuns: Int32Array
 }
 
-export const RUN = 6
+const RUN = 6
 
 /** Lays out the unknowns of a grid of `shape`, at the places where `isThere` is 1. */
 export const layOut = (shape: Triple, isThere: Uint8Array): Layout => {
