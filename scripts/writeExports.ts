@@ -3,6 +3,8 @@ import { createRequire } from 'node:module'
 import { join } from 'node:path'
 import { formatDesign } from '../src/design/formatDesign.ts'
 import type { HeadlessInput } from '../src/reports/headless.ts'
+import { planComparisons } from '../src/reports/heat/field/planComparisons.ts'
+import { solvePlan } from '../src/reports/heat/field/solvePlan.ts'
 import { cutListCsv } from '../src/sheets/csv.ts'
 import { fileNameFor } from '../src/sheets/fileNames.ts'
 import type { PaperName } from '../src/sheets/pages/paper.ts'
@@ -39,7 +41,11 @@ export const writeExports = async (input: HeadlessInput, choice: ExportChoice): 
   }
   const { paper, date } = choice
   const fonts = { regular: readFont('400Regular'), semibold: readFont('600SemiBold') }
-  const pdf = await buildSheetPdf({ design, hive, report, units, paper, date, fonts })
+  const comparisons = solvePlan(planComparisons(design, hive, []))
+  const pdf = await buildSheetPdf({
+    ...{ design, hive, report, comparisons },
+    ...{ units, paper, date, fonts },
+  })
   write('build sheet', 'pdf', pdf)
 }
 

@@ -185,6 +185,9 @@ const heatField = z
         partId: z.string().optional(),
       })
       .describe('The coldest place of the inner surface, away from the openings.'),
+    warmestOutsideShare: number(
+      'All but 1 % of the outer skin is no warmer than this share of the way from outside to inside.',
+    ),
     slopeStepError: number('Relative change when slopes are cut into twice as many steps.'),
     leftOut: names.describe('What the model leaves out.'),
     unknowns: z.int(),

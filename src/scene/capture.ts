@@ -51,6 +51,8 @@ const PLAIN = {
   selectedPartIds: [],
   hoveredPartId: undefined,
   showDimensions: false,
+  // As on the sheets beside it.
+  heatScale: 'whole',
 } as const
 
 const takeBlob = (still: Still, type: string): Promise<Blob | undefined> => {

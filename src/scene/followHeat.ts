@@ -1,5 +1,5 @@
 import type { Design } from '../design/schema.ts'
-import { heatLevels } from '../reports/heat/field/heatColours.ts'
+import { heatRange } from '../reports/heat/field/heatRange.ts'
 import type { FieldGrid } from '../solvers/conduction/fieldGrid.ts'
 import { useDesignStore } from '../store/designStore.ts'
 import { useHeatField } from '../store/heatField.ts'
@@ -25,16 +25,22 @@ export const followHeat = (
 ): HeatFollower => {
   let grid: FieldGrid | undefined
   let design: Design | undefined
+  let warmestOutsideShare = 1
   let staleSinceMs: number | undefined
   let over: Hit | undefined
 
-  const writeLevels = (): void => {
-    const unit = useViewStore.getState().units.temperature
-    layer.setLevels(
-      design === undefined
-        ? []
-        : heatLevels(design.site.coldNightC, design.colony.cavityAirC, unit),
-    )
+  const writeRanges = (): void => {
+    if (design === undefined) return
+    const question = {
+      outsideC: design.site.coldNightC,
+      insideC: design.colony.cavityAirC,
+      warmestOutsideShare,
+      unit: useViewStore.getState().units.temperature,
+    }
+    layer.setRanges({
+      whole: heatRange('whole', question),
+      outside: heatRange('outside', question),
+    })
   }
   const writeProbe = (): void => {
     const { showHeat, heatProbe, set } = useViewStore.getState()
@@ -64,11 +70,12 @@ export const followHeat = (
   const takeAnswer = (): void => {
     const { answer, answerDesign } = useHeatField.getState()
     design = answerDesign
+    warmestOutsideShare = answer?.warmestOutsideShare ?? 1
     if (answer?.grid !== grid) {
       grid = answer?.grid
       layer.setField(grid)
     }
-    writeLevels()
+    writeRanges()
     writeFresh()
     writeProbe()
     refresh()
@@ -84,7 +91,7 @@ export const followHeat = (
       refresh()
     }),
     useViewStore.subscribe((now, before) => {
-      if (now.units !== before.units) writeLevels()
+      if (now.units !== before.units) writeRanges()
       if (now.showHeat !== before.showHeat) writeProbe()
     }),
   ]

@@ -8,8 +8,10 @@ import {
   SRGBColorSpace,
   Vector3,
 } from 'three'
-import { type HeatLevel, heatColour } from '../reports/heat/field/heatColours.ts'
+import { heatColour } from '../reports/heat/field/heatColours.ts'
+import type { HeatRange, HeatScale } from '../reports/heat/field/heatRange.ts'
 import type { FieldGrid } from '../solvers/conduction/fieldGrid.ts'
+import type { ViewState } from '../store/viewStore.ts'
 import type { InkUniforms } from './lineMaterial.ts'
 import { INK } from './palette.ts'
 import { buildPlaneLookup, LOOKUP_BUCKETS } from './planeLookup.ts'
@@ -22,11 +24,12 @@ export interface HeatLayer {
   readonly uniforms: HeatUniforms
   /** Takes a field for the next time that heat is shown; undefined shows materials again. */
   readonly setField: (grid: FieldGrid | undefined) => void
-  readonly setLevels: (levels: readonly HeatLevel[]) => void
+  /** What each scale runs over, for when it is shown. */
+  readonly setRanges: (ranges: Readonly<Record<HeatScale, HeatRange>>) => void
   /** 1 for the present design, 0 for one that is out of date: the colours fade. */
   readonly setFresh: (fresh: number) => void
   /** Shows temperatures if there is a field. Only now is a field sent to the card. */
-  readonly show: (isShown: boolean) => void
+  readonly show: (view: Pick<ViewState, 'showHeat' | 'heatScale'>) => void
   readonly dispose: () => void
 }
 
@@ -35,11 +38,21 @@ export const createHeatLayer = (ink: InkUniforms): HeatLayer => {
   let field: FieldGrid | undefined
   let sent: FieldGrid | undefined
   let isShown = false
+  let scale: HeatScale = 'whole'
+  let ranges: Readonly<Record<HeatScale, HeatRange>> | undefined
   const apply = (): void => {
     uniforms.uHeat.value = isShown && field !== undefined ? 1 : 0
     if (!isShown || field === undefined || field === sent) return
     sent = field
     sendField(uniforms, field)
+  }
+  const applyScale = (): void => {
+    if (ranges === undefined) return
+    const { levels, endShare } = ranges[scale]
+    const [first, second] = levels
+    const step = first === undefined || second === undefined ? 1 : second.share - first.share
+    uniforms.uLevels.value.set(first?.share ?? 0, step, levels.length)
+    uniforms.uScaleEnd.value = endShare
   }
   return {
     uniforms,
@@ -47,17 +60,18 @@ export const createHeatLayer = (ink: InkUniforms): HeatLayer => {
       field = grid
       apply()
     },
-    setLevels: (levels) => {
-      const [first, second] = levels
-      const step = first === undefined || second === undefined ? 1 : second.share - first.share
-      uniforms.uLevels.value.set(first?.share ?? 0, step, levels.length)
+    setRanges: (next) => {
+      ranges = next
+      applyScale()
     },
     setFresh: (fresh) => {
       uniforms.uFresh.value = fresh
     },
-    show: (shown) => {
-      isShown = shown
+    show: ({ showHeat, heatScale }) => {
+      isShown = showHeat
+      scale = heatScale ?? 'whole'
       apply()
+      applyScale()
     },
     dispose: () => {
       for (const texture of [uniforms.uField, uniforms.uPlanes, uniforms.uScale]) {
@@ -73,6 +87,7 @@ const createUniforms = (ink: InkUniforms) => ({
   uField: { value: createFieldTexture(new Float32Array(8), [2, 2, 2]) },
   uPlanes: { value: createPlanesTexture() },
   uScale: { value: createScaleTexture() },
+  uScaleEnd: { value: 1 },
   uFieldFrom: { value: new Vector3() },
   uFieldTo: { value: new Vector3(1, 1, 1) },
   uLevels: { value: new Vector3() },

@@ -11,6 +11,7 @@ uniform float uFresh; // 1 for the present design, 0 for an old one
 uniform highp sampler3D uField;
 uniform highp sampler2D uPlanes; // one row for each axis, see planeLookup.ts
 uniform sampler2D uScale;
+uniform float uScaleEnd; // the share that has the last colour
 uniform vec3 uFieldFrom; // mm
 uniform vec3 uFieldTo; // mm
 uniform vec3 uLevels; // first share, step, count
@@ -60,7 +61,7 @@ float isotherm(float share) {
 
 vec3 heatColour(vec3 mm) {
   float share = heatShare(mm);
-  vec3 colour = texture(uScale, vec2((clamp(share, 0.0, 1.0) * 255.0 + 0.5) / 256.0, 0.5)).rgb;
+  vec3 colour = texture(uScale, vec2((clamp(share / uScaleEnd, 0.0, 1.0) * 255.0 + 0.5) / 256.0, 0.5)).rgb;
   colour = mix(colour, uIsotherm, 0.7 * isotherm(share));
   vec3 faded = mix(vec3(dot(colour, vec3(0.2126, 0.7152, 0.0722))), vec3(0.62), 0.25);
   return mix(faded, colour, mix(0.35, 1.0, uFresh));

@@ -42,6 +42,7 @@ export type ModelView = Pick<
   | 'showDimensions'
   | 'quality'
   | 'showHeat'
+  | 'heatScale'
 >
 
 /** The hive as three.js objects. Everything is written in place; nothing is built anew for an edit. */
@@ -171,7 +172,7 @@ export const createHiveModel = (): HiveModel => {
         ground.place(keptBounds(bounds, plane), groundY)
         lights.fit(bounds, groundY)
       }
-      heat.show(nextView.showHeat)
+      heat.show(nextView)
       if (differs(['quality'])) {
         lights.setCast(nextView.quality === 'full')
         ground.setCast(nextView.quality === 'full')

@@ -204,6 +204,7 @@ const SHOWN = [
   'units',
   'quality',
   'showHeat',
+  'heatScale',
 ] as const
 
 const toggled = (ids: readonly string[], id: string): readonly string[] =>

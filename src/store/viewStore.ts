@@ -1,4 +1,5 @@
 import { create } from 'zustand'
+import type { HeatScale } from '../reports/heat/field/heatRange.ts'
 import { METRIC, type UnitPreferences } from '../units/preferences.ts'
 
 export type Stage =
@@ -40,6 +41,8 @@ export interface ViewState {
   readonly quality: 'full' | 'low'
   /** Surfaces and section show their temperature instead of their material. */
   readonly showHeat: boolean
+  /** What the colours of `showHeat` are spread over; undefined, which is whole, until they are shown. */
+  readonly heatScale: HeatScale | undefined
   /** What the pointer is over while `showHeat`; undefined over nothing. */
   readonly heatProbe: HeatProbe | undefined
 }
@@ -55,6 +58,8 @@ interface ViewActions {
   readonly set: (change: Partial<ViewState>) => void
   readonly look: (preset: CameraPreset) => void
   readonly select: (partIds: readonly string[]) => void
+  /** Shows temperatures or materials. The first time, the scale is the one that fits what is in sight. */
+  readonly toggleHeat: () => void
 }
 
 const INITIAL_VIEW: ViewState = {
@@ -74,6 +79,7 @@ const INITIAL_VIEW: ViewState = {
   units: METRIC,
   quality: 'full',
   showHeat: false,
+  heatScale: undefined,
   heatProbe: undefined,
 }
 
@@ -82,4 +88,15 @@ export const useViewStore = create<ViewState & ViewActions>()((set) => ({
   set: (change) => set(change),
   look: (preset) => set((s) => ({ camera: { preset, serial: s.camera.serial + 1 } })),
   select: (partIds) => set({ selectedPartIds: partIds }),
+  toggleHeat: () =>
+    set((s) => ({
+      showHeat: !s.showHeat,
+      heatProbe: undefined,
+      heatScale: s.heatScale ?? (isClosedUp(s) ? 'outside' : 'whole'),
+    })),
 }))
+
+/** Nothing of the inside is in sight. */
+export const isClosedUp = (view: ViewState): boolean =>
+  view.sectionAxis === 'none' &&
+  Math.max(view.explode, view.lidOpen, view.floorOpen, view.frameLift) < 0.01

@@ -142,7 +142,7 @@ describe('buildHeadlessReport', () => {
     const pointMm = { x: 0, y: 0, z: 0 }
     expect(heat).toMatchObject({ method: 'field', conductanceWPerK: 2 })
     expect(heat.field).toEqual({ ...rest, coldest: { ...coldest, pointMm } })
-    expect(checks.map(({ id }) => id)).toContain('coldest-place')
+    expect(checks.map(({ id }) => id)).toContain('ceiling-stays-warmer')
     const report = plain(reportOf(DEFAULT_DESIGN, MADE_ANSWER))
     expect(headlessSchema.parse(report)).toEqual(report)
   })

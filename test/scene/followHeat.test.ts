@@ -22,6 +22,7 @@ const answerOf = (share: number): HeatFieldAnswer => ({
   shares: [],
   edges: [],
   coldest: { fRsi: 1, pointMm: [0, 0, 0], partId: undefined, place: '' },
+  warmestOutsideShare: 0.04,
   slopeStepError: 0,
   leftOut: [],
   grid: {
@@ -106,6 +107,25 @@ describe('followHeat', () => {
     expect(layer.uniforms.uLevels.value.equals(inCelsius)).toBe(false)
     set({ units })
     expect(layer.uniforms.uLevels.value.equals(inCelsius)).toBe(true)
+    follower.dispose()
+  })
+
+  it('ends the colours of the outer skin where the answer says it is warmest', () => {
+    const { layer, follower } = follow()
+    const { site, colony } = DEFAULT_DESIGN
+    useDesignStore.setState({
+      design: {
+        ...DEFAULT_DESIGN,
+        site: { ...site, coldNightC: -10 },
+        colony: { ...colony, cavityAirC: 20 },
+      },
+    })
+    arrive(0.5)
+    layer.show({ showHeat: true, heatScale: 'outside' })
+    // 0.04 of 30 K is 1.2 K, a round -8.8 °C.
+    expect(layer.uniforms.uScaleEnd.value).toBeCloseTo(0.04, 12)
+    layer.show({ showHeat: true, heatScale: 'whole' })
+    expect(layer.uniforms.uScaleEnd.value).toBe(1)
     follower.dispose()
   })
 

@@ -15,13 +15,13 @@ const createLayer = () => createHeatLayer(createInkUniforms())
 describe('createHeatLayer', () => {
   it('shows heat only while it is asked for and there is a field', () => {
     const layer = createLayer()
-    layer.show(true)
+    layer.show({ showHeat: true, heatScale: 'whole' })
     expect(layer.uniforms.uHeat.value).toBe(0)
     layer.setField(gridOf(4, 0.5))
     expect(layer.uniforms.uHeat.value).toBe(1)
-    layer.show(false)
+    layer.show({ showHeat: false, heatScale: 'whole' })
     expect(layer.uniforms.uHeat.value).toBe(0)
-    layer.show(true)
+    layer.show({ showHeat: true, heatScale: 'whole' })
     layer.setField(undefined)
     expect(layer.uniforms.uHeat.value).toBe(0)
   })
@@ -31,7 +31,7 @@ describe('createHeatLayer', () => {
     const empty = fieldOf(layer)
     layer.setField(gridOf(4, 0.5))
     expect(fieldOf(layer)).toBe(empty)
-    layer.show(true)
+    layer.show({ showHeat: true, heatScale: 'whole' })
     const { width, height, depth } = fieldOf(layer).image
     expect([width, height, depth]).toEqual([4, 2, 3])
     expect(layer.uniforms.uFieldFrom.value.toArray()).toEqual([-50, 0, -100])
@@ -41,7 +41,7 @@ describe('createHeatLayer', () => {
 
   it('writes over the texture where the size is the same and frees it where it is not', () => {
     const layer = createLayer()
-    layer.show(true)
+    layer.show({ showHeat: true, heatScale: 'whole' })
     layer.setField(gridOf(4, 0.5))
     const first = fieldOf(layer)
     let freed = 0
@@ -68,14 +68,22 @@ describe('createHeatLayer', () => {
     expect(freed).toEqual(['uField', 'uPlanes', 'uScale'])
   })
 
-  it('tells the shader the first line, the step and the number of lines', () => {
+  it('tells the shader the lines and the last share of the scale that is shown', () => {
     const layer = createLayer()
-    const levels = [0.2, 0.35, 0.5].map((share) => ({ celsius: 100 * share, share }))
-    layer.setLevels(levels)
-    const [first, step, count] = layer.uniforms.uLevels.value.toArray()
-    expect([first, count]).toEqual([0.2, 3])
+    const rangeOf = (endShare: number, ...shares: readonly number[]) => ({
+      ...{ endC: 100 * endShare, endShare },
+      levels: shares.map((share) => ({ celsius: 100 * share, share })),
+    })
+    const { uLevels, uScaleEnd } = layer.uniforms
+    layer.setRanges({ whole: rangeOf(1, 0.2, 0.35, 0.5), outside: rangeOf(0.0625, 0.03, 0.05) })
+    const [first, step, count] = uLevels.value.toArray()
+    expect([first, count, uScaleEnd.value]).toEqual([0.2, 3, 1])
     expect(step).toBeCloseTo(0.15, 12)
-    layer.setLevels([])
-    expect(layer.uniforms.uLevels.value.z).toBe(0)
+    layer.show({ showHeat: true, heatScale: 'outside' })
+    expect([uLevels.value.x, uLevels.value.z, uScaleEnd.value]).toEqual([0.03, 2, 0.0625])
+    layer.setRanges({ whole: rangeOf(1), outside: rangeOf(0.125) })
+    expect([uLevels.value.z, uScaleEnd.value]).toEqual([0, 0.125])
+    layer.show({ showHeat: true, heatScale: undefined })
+    expect(uScaleEnd.value).toBe(1)
   })
 })

@@ -1,5 +1,5 @@
 import { useAnswers } from '../../store/answers.ts'
-import { useViewStore } from '../../store/viewStore.ts'
+import { isClosedUp, useViewStore, type ViewState } from '../../store/viewStore.ts'
 import { formatTemperature } from '../../units/temperature.ts'
 import { OLD_WORDS } from '../answers/warmth/fieldWords.ts'
 import { useFieldView } from '../answers/warmth/useFieldView.ts'
@@ -22,12 +22,12 @@ export const HeatProbeLine = () => {
   const reading = probe
     ? `${formatTemperature(celsiusAt(probe.share, night), unit)}${part ? `, ${part.name}` : ''}`
     : ''
+  const hint = useViewStore(hintFor)
   const spoken = useSettled(reading, QUIET_MS)
   return (
     <>
       <p className={probe ? 'heat-probe' : 'heat-probe hint'} aria-hidden="true">
-        {reading ||
-          (isOld ? `Colours ${OLD_WORDS}.` : 'The cold night. Point at the hive to read it.')}
+        {reading || (isOld ? `Colours ${OLD_WORDS}.` : hint)}
         {reading && isOld && `, ${OLD_WORDS}`}
       </p>
       <p className="hidden-text" aria-live="polite">
@@ -35,4 +35,12 @@ export const HeatProbeLine = () => {
       </p>
     </>
   )
+}
+
+/** What to make of the colours, while nothing is pointed at. */
+const hintFor = (view: ViewState): string => {
+  if (view.heatScale !== 'outside') return 'The cold night. Point at the hive to read it.'
+  return isClosedUp(view)
+    ? 'The lighter the skin, the more heat leaks.'
+    : 'To see inside, choose Inside too.'
 }

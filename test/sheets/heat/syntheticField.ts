@@ -78,7 +78,7 @@ const planesOf = (mm: readonly number[]): readonly number[] => {
 }
 
 /** An answer with invented figures: every panel resists 0.7 of what its layers say. */
-export const syntheticAnswer = (hive: Hive, heat: Pick<HeatReport, 'panels'>): HeatFieldAnswer => {
+const syntheticAnswer = (hive: Hive, heat: Pick<HeatReport, 'panels'>): HeatFieldAnswer => {
   const panels = heat.panels.map(({ id, areaM2, withRailsM2KPerW }) => ({
     id,
     conductanceWPerK: areaM2 / (0.7 * withRailsM2KPerW),
@@ -109,6 +109,7 @@ export const syntheticAnswer = (hive: Hive, heat: Pick<HeatReport, 'panels'>): H
       partId: 'floor/lining',
       place: 'where the front wall, the left end wall and the floor meet',
     },
+    warmestOutsideShare: 0.05,
     slopeStepError: 0.001,
     leftOut: ['Air that moves through cracks is left out.', 'Bees and comb are left out.'],
     grid: syntheticGrid(hive),

@@ -2,6 +2,7 @@ import type { Hive } from '../../../hive/hive.ts'
 import type { FieldAnswer } from '../../../solvers/conduction/fieldAnswer.ts'
 import type { HeatReport } from '../computeHeat.ts'
 import { computeEdgeLosses } from './computeEdgeLosses.ts'
+import { computeWarmestOutside } from './computeWarmestOutside.ts'
 import { coldestOf, findColdest } from './findColdest.ts'
 import type { HeatFieldAnswer, LossShare, PanelField } from './heatFieldAnswer.ts'
 import type { HeatSide, HiveHeatModel } from './hiveHeatModel.ts'
@@ -49,6 +50,7 @@ export const answerHeatField = (question: HeatFieldQuestion): HeatFieldAnswer =>
     shares: shareOut(bySide, conductanceWPerK),
     edges: computeEdgeLosses(hive, heat, faces),
     coldest: findColdest(hive, model, faces, field.grid),
+    warmestOutsideShare: computeWarmestOutside(field.faces),
     slopeStepError,
     leftOut: model.leftOut,
     grid: field.grid,

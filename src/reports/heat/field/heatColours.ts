@@ -28,7 +28,8 @@ export interface HeatLevel {
 /**
  * Round temperatures strictly between outside and inside, for isotherms and the legend, the coldest
  * first: every 5 K, or 2 K or 10 K where only that gives between 4 and 9 lines, else the round step
- * that comes nearest; in Fahrenheit 10 °F, 5 or 20. Empty when inside and outside are equally warm.
+ * that comes nearest, down to 0.1 K; in Fahrenheit 10 °F, 5 or 20, down to 0.1. Empty when inside and
+ * outside are equally warm.
  */
 export const heatLevels = (
   outsideC: number,
@@ -50,10 +51,10 @@ export const heatLevels = (
 /** How far a choice is from having 4 to 9 lines. */
 const missedLines = ({ length }: readonly number[]): number => Math.max(4 - length, length - 9, 0)
 
-/** Degrees in the unit shown, the usual ones first. The last few are for mild nights and furnaces. */
+/** Degrees in the unit shown, the usual ones first. The last few are for outer skins and furnaces. */
 const STEPS: Readonly<Record<TemperatureUnit, readonly number[]>> = {
-  c: [5, 2, 10, 1, 20, 0.5, 0.2, 50, 100],
-  f: [10, 5, 20, 2, 50, 1, 0.5, 0.2, 100],
+  c: [5, 2, 10, 1, 20, 0.5, 0.2, 0.1, 50, 100],
+  f: [10, 5, 20, 2, 50, 1, 0.5, 0.2, 0.1, 100],
 }
 
 const toDegrees = (celsius: number, unit: TemperatureUnit): number =>

@@ -58,6 +58,8 @@ export interface HeatFieldAnswer {
   readonly edges: readonly EdgeLoss[]
   /** Away from the openings, where air from outside washes the surface anyway. */
   readonly coldest: ColdestPlace
+  /** As a share of the way from outside to inside, how warm all but 1 % of the outer skin is at most. */
+  readonly warmestOutsideShare: number
   /**
    * Relative change of the conductance when slopes are cut into twice as many steps; 0 without slopes,
    * and in a preview, which does not measure it.

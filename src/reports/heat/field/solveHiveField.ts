@@ -1,8 +1,8 @@
 import type { Design } from '../../../design/schema.ts'
 import type { Hive } from '../../../hive/hive.ts'
-import { solveWorld } from '../../../solvers/conduction/solveWorld.ts'
 import type { HeatFieldAnswer } from './heatFieldAnswer.ts'
 import { planHiveField } from './planHiveField.ts'
+import { solvePlan } from './solvePlan.ts'
 
 /**
  * Solves steady conduction through a whole hive and reads the answer, all in one go: tenths of a
@@ -13,9 +13,4 @@ export const solveHiveField = (
   design: Design,
   hive: Hive,
   quality: HeatFieldAnswer['quality'],
-): HeatFieldAnswer => {
-  const plan = planHiveField(design, hive, quality)
-  let step = plan.next()
-  while (step.done !== true) step = plan.next(solveWorld(step.value))
-  return step.value
-}
+): HeatFieldAnswer => solvePlan(planHiveField(design, hive, quality))

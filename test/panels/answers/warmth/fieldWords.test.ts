@@ -24,6 +24,7 @@ const ANSWER: HeatFieldAnswer = {
   shares: [],
   edges: [],
   coldest: { fRsi: 0.5, pointMm: [0, 0, 0], partId: undefined, place: '' },
+  warmestOutsideShare: 0,
   slopeStepError: 0,
   leftOut: [],
   grid: {

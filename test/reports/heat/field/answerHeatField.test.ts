@@ -11,7 +11,14 @@ const MODEL = {
 } as const
 
 const TUNNEL = { at: [500, 45, 200], direction: 4, heatW: 2, block: 1 } as const
-const FIELD = madeField([...panelFaces((i) => i + 1), TUNNEL])
+const SKIN = {
+  at: [500, 150, 260],
+  direction: 5,
+  areaM2: 2,
+  environment: 0,
+  least: 0.0625,
+} as const
+const FIELD = madeField([...panelFaces((i) => i + 1), TUNNEL, SKIN])
 const QUESTION = { hive: BOX, heat: BOX_HEAT, model: MODEL, field: FIELD } as const
 
 const answer = answerHeatField({ ...QUESTION, quality: 'full', slopeStepError: 0.001 })
@@ -33,6 +40,10 @@ describe('answerHeatField', () => {
       { id: 'floor', conductanceWPerK: 6, share: 6 / 23 },
       { id: 'entrances', conductanceWPerK: 2, share: 2 / 23 },
     ])
+  })
+
+  it('says how warm the outer skin gets', () => {
+    expect(answer.warmestOutsideShare).toBe(0.0625)
   })
 
   it('hands on what the solver says about itself', () => {

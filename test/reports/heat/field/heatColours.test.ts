@@ -115,8 +115,16 @@ describe('heatLevels', () => {
     expect(levels[0]?.share).toBeCloseTo(0.85, 12)
   })
 
-  it('has 4 to 9 lines from one kelvin to 400, or misses by one where no step fits', () => {
-    for (let span = 1; span < 400; span *= 1.05) {
+  it('counts in tenths over the little that an outer skin warms up', () => {
+    const tenths = (outside: number, inside: number) =>
+      celsius(outside, inside).map((c) => Math.round(c * 1e6) / 1e6)
+    expect(tenths(-10, -9.5)).toEqual([-9.9, -9.8, -9.7, -9.6])
+    expect(tenths(-10, -8.8)).toEqual([-9.8, -9.6, -9.4, -9.2, -9])
+    expect(tenths(-10, -7)).toEqual([-9.5, -9, -8.5, -8, -7.5])
+  })
+
+  it('has 4 to 9 lines from half a kelvin to 400, or misses by one where no step fits', () => {
+    for (let span = 0.5; span < 400; span *= 1.05) {
       for (const outside of [-40, -7.3, 0, 11]) {
         for (const unit of ['c', 'f'] as const) {
           const { length } = heatLevels(outside, outside + span, unit)

@@ -115,6 +115,7 @@ export const MADE_ANSWER: HeatFieldAnswer = {
   ],
   edges: [],
   coldest: { fRsi: 0.75, pointMm: [0, 0, 0], partId: 'floor/lining', place: 'on the floor' },
+  warmestOutsideShare: 0.05,
   ...{
     slopeStepError: 0,
     leftOut: [],
