@@ -131,5 +131,5 @@ export const fieldMethodBlocks = (field: HeatFieldAnswer): readonly Block[] => [
 const slopeWords = ({ slopeStepError }: HeatFieldAnswer): string =>
   slopeStepError > 0
     ? ' Slopes are cut into steps; twice as many would change the whole by ' +
-      `${formatTrimmed(100 * slopeStepError, 2)} %.`
+      `${slopeStepError < 1e-4 ? 'less than 0.01' : formatTrimmed(100 * slopeStepError, 2)} %.`
     : ''
