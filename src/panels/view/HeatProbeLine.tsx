@@ -39,6 +39,10 @@ export const HeatProbeLine = () => {
 
 /** What to make of the colours, while nothing is pointed at. */
 const hintFor = (view: ViewState): string => {
+  const isOpen = view.lidOpen > 0 || view.floorOpen > 0
+  if (view.heatScale !== 'outside' && isOpen) {
+    return 'The shut hive on the cold night. Point at it to read it.'
+  }
   if (view.heatScale !== 'outside') return 'The cold night. Point at the hive to read it.'
   return isClosedUp(view)
     ? 'The lighter the skin, the more heat leaks.'

@@ -3,6 +3,7 @@ import { hasCovers } from '../../../hive/measure.ts'
 
 /** What the model of a hive's heat leaves out or makes simpler, in plain words, a sentence each. */
 export const listLeftOut = (design: Design): readonly string[] => [
+  'Lid and floor are shut. What an open hive loses goes with moving air, which this reckoning cannot follow.',
   'Air that moves through entrances, vents and joints carries heat away; only the still air in them is counted.',
   'Frames, combs, bees, follower boards, a divider and a debris tray count as air inside, and this air is equally warm everywhere.',
   'Screws, hinges, latches and mesh are left out, and so are the landing boards, the handle, the legs of the stand and the ground.',
