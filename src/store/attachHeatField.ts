@@ -16,8 +16,10 @@ export interface HeatFieldOptions {
   readonly shownDesign: (design: Design) => Design | undefined
   readonly ask: AskHeat
   readonly timer: Timer
-  /** So long after the last change the design is at rest. */
+  /** So long after the last change the design is at rest, and asked about in full. */
   readonly restMs?: number
+  /** So long after it, there is time for comparisons, which take the longest. */
+  readonly calmMs?: number
 }
 
 /**
@@ -26,9 +28,10 @@ export interface HeatFieldOptions {
  * a preview, which is soon done and would else never come while a drag goes on. Returns how to stop.
  */
 export const attachHeatField = (options: HeatFieldOptions): (() => void) => {
-  const { designs, saved, field, shownDesign, ask, timer, restMs = 200 } = options
+  const { designs, saved, field, shownDesign, ask, timer, restMs = 250, calmMs = 1500 } = options
   let wanted: Design | undefined
   let isResting = false
+  let isCalm = false
   let callOffRest = () => {}
   let running: { readonly job: HeatJob; readonly cancel: () => void } | undefined
   /** What failed is not asked again while nothing changes. */
@@ -40,7 +43,7 @@ export const attachHeatField = (options: HeatFieldOptions): (() => void) => {
     if (wanted === undefined) return undefined
     const { answer, answerDesign } = field.getState()
     const known = answerDesign === wanted ? answer?.quality : undefined
-    if (known === 'full') return isResting ? nextComparisons(wanted) : undefined
+    if (known === 'full') return isCalm ? nextComparisons(wanted) : undefined
     if (failed?.design === wanted) return undefined
     // The first figures of a visit come as soon as they can.
     const quality = isResting && answer !== undefined ? 'full' : 'preview'
@@ -91,17 +94,30 @@ export const attachHeatField = (options: HeatFieldOptions): (() => void) => {
     }
   }
 
+  const waitForRest = (): void => {
+    isResting = false
+    isCalm = false
+    const rest = timer(() => {
+      isResting = true
+      goOn()
+    }, restMs)
+    const calm = timer(() => {
+      isCalm = true
+      goOn()
+    }, calmMs)
+    callOffRest = () => {
+      rest()
+      calm()
+    }
+  }
+
   const follow = (): void => {
     const shown = shownDesign(designs.getState().design)
     if (shown === wanted) return
     const isFirst = wanted === undefined
     wanted = shown
     callOffRest()
-    isResting = false
-    callOffRest = timer(() => {
-      isResting = true
-      goOn()
-    }, restMs)
+    waitForRest()
     passOn()
     const { answer, answerDesign } = field.getState()
     const isWorking =

@@ -21,14 +21,15 @@ afterEach(() => {
 let asked: string[]
 let cancelled: string[]
 let underWay: { readonly job: HeatJob; readonly tell: (result: HeatResult) => void } | undefined
-let waiting: Set<() => void>
+/** What waits for the design to rest, and how long each waits. */
+let waiting: Map<() => void, number>
 const unbuildable = new Set<number>()
 
 beforeEach(() => {
   asked = []
   cancelled = []
   underWay = undefined
-  waiting = new Set()
+  waiting = new Map()
   unbuildable.clear()
 })
 
@@ -56,18 +57,20 @@ const attach = () => {
         if (underWay === own) underWay = undefined
       }
     },
-    timer: (call) => {
-      waiting.add(call)
+    timer: (call, delayMs) => {
+      waiting.set(call, delayMs)
       return () => waiting.delete(call)
     },
   })
 }
 
-/** The design has been at rest long enough. */
-const rest = () => {
-  const calls = [...waiting]
-  waiting.clear()
-  for (const call of calls) call()
+/** The design has been at rest for so long; long enough for everything if left out. */
+const rest = (ms = Number.POSITIVE_INFINITY) => {
+  for (const [call, delayMs] of [...waiting]) {
+    if (delayMs > ms) continue
+    waiting.delete(call)
+    call()
+  }
 }
 
 /** The solver ends what it was asked last. */
@@ -134,7 +137,8 @@ describe('attachHeatField', () => {
     useDesignStore.getState().beginGesture()
     setCore(61)
     setCore(62)
-    expect(waiting.size).toBe(1)
+    // One timer for the full answer, one for the comparisons, however many edits there were.
+    expect(waiting.size).toBe(2)
     finish()
     finish()
     rest()
@@ -152,6 +156,17 @@ describe('attachHeatField', () => {
     expect(state()).toMatchObject({ isWorking: true, answer: { quality: 'full' } })
     expect(state().answerDesign).toBe(before)
     expect(state().comparisonsDesign).toBe(before)
+  })
+
+  it('leaves comparisons until the design has been at rest for longer', () => {
+    attachAtRest()
+    setCore(61)
+    finish()
+    rest(300)
+    finish()
+    expect(asked).toEqual(['preview 61', 'full 61'])
+    rest(2000)
+    expect(asked).toEqual(['preview 61', 'full 61', 'comparisons 61'])
   })
 
   it('cancels a full answer and comparisons as soon as the design changes', () => {
