@@ -1,3 +1,5 @@
+import { gapAt } from './planeSearch.ts'
+
 /** Temperatures at the crossings of three sets of planes; between them, trilinear. */
 export interface FieldGrid {
   /** Rising, m. */
@@ -26,13 +28,7 @@ const mix = (a: number, b: number, share: number): number => a + (b - a) * share
 
 /** The gap that holds `value`, and the share of the way through it; the ends hold what is beyond. */
 const place = (planes: Float64Array, value: number): readonly [number, number] => {
-  let low = 0
-  let high = planes.length - 1
-  while (high - low > 1) {
-    const middle = (low + high) >> 1
-    if ((planes[middle] ?? 0) <= value) low = middle
-    else high = middle
-  }
+  const low = gapAt(planes, value)
   const from = planes[low] ?? 0
   const to = planes[low + 1] ?? from
   return [low, to > from ? Math.min(1, Math.max(0, (value - from) / (to - from))) : 0]

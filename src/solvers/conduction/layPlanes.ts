@@ -100,20 +100,6 @@ const divideGap = (gap: number, mesh: MeshSpec, ends: Ends): readonly number[] =
   return [...low, ...high.reverse()].map((w) => w * scale)
 }
 
-/** Index of the plane nearest to a place. */
-export const nearestPlane = (planes: Float64Array, place: number): number => {
-  let low = 0
-  let high = planes.length - 1
-  while (high - low > 1) {
-    const middle = (low + high) >> 1
-    if ((planes[middle] ?? 0) <= place) low = middle
-    else high = middle
-  }
-  const below = place - (planes[low] ?? 0)
-  const above = (planes[high] ?? 0) - place
-  return above < below ? high : low
-}
-
 export const cellCounts = (planes: Planes): Triple => [
   planes[0].length - 1,
   planes[1].length - 1,

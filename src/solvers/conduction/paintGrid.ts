@@ -1,4 +1,5 @@
-import { cellCounts, nearestPlane, type Planes } from './layPlanes.ts'
+import { cellCounts, type Planes } from './layPlanes.ts'
+import { nearestPlane } from './planeSearch.ts'
 import type { Contact, Triple, World } from './world.ts'
 
 /** What `Grid.contact` says of matter. */

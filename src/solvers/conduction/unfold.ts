@@ -2,6 +2,7 @@ import type { SchemeAnswer } from './fieldAnswer.ts'
 import type { FieldGrid } from './fieldGrid.ts'
 import type { MirroredWorld } from './mirror.ts'
 import { blockOfCode, type Grid } from './paintGrid.ts'
+import { gapAt } from './planeSearch.ts'
 
 type Mirror = MirroredWorld['mirrors'][number]
 
@@ -63,21 +64,10 @@ const blockBehind = (
 ): number => {
   const [i = 0, j = 0, k = 0] = planes.map((p, axis) => {
     const inward = direction >> 1 !== axis ? 0 : (direction & 1) === 1 ? -STEP_M : STEP_M
-    return gapOf(p, (centreM[3 * face + axis] ?? 0) + inward)
+    return gapAt(p, (centreM[3 * face + axis] ?? 0) + inward)
   })
   const [nx, ny] = cells
   return blockOfCode(code[((k + 1) * (ny + 2) + j + 1) * (nx + 2) + i + 1] ?? 0)
-}
-
-const gapOf = (planes: Float64Array, place: number): number => {
-  let low = 0
-  let high = planes.length - 1
-  while (high - low > 1) {
-    const middle = (low + high) >> 1
-    if ((planes[middle] ?? 0) <= place) low = middle
-    else high = middle
-  }
-  return low
 }
 
 const twiceSingle = (list: Float32Array): Float32Array => {
