@@ -4,7 +4,7 @@ import { describeValue } from './describeValue.ts'
 import { fieldAt, fieldTitle, groupTitle } from './fieldAt.ts'
 import { isJsonObject, ownValue } from './json.ts'
 import type { Problem } from './parsedDesign.ts'
-import { MAX_ENTRANCES, MAX_VENTS } from './schema.ts'
+import { MAX_DEFECTS, MAX_ENTRANCES, MAX_MADE, MAX_STOCK_ROWS, MAX_VENTS } from './schema.ts'
 
 type Issue = z.core.$ZodIssue
 
@@ -47,7 +47,17 @@ function describeWrong(keys: readonly PropertyKey[], json: unknown): Problem {
 
 /** What a whole group or list must be. */
 function allowedGroup(path: string, value: unknown): string {
-  if (path === 'openings.entrances') return `a list of at most ${MAX_ENTRANCES} entrances`
-  if (path === 'openings.vents') return `a list of at most ${MAX_VENTS} vents`
+  const list = LISTS.find(([pattern]) => pattern.test(path))
+  if (list !== undefined) return `a list of at most ${list[1]}`
   return isJsonObject(value) ? 'as Combwright saves it' : 'a group of named fields in { }'
 }
+
+const LISTS: readonly (readonly [RegExp, string])[] = [
+  [/^openings\.entrances$/, `${MAX_ENTRANCES} entrances`],
+  [/^openings\.vents$/, `${MAX_VENTS} vents`],
+  [/^stock\.lumber$/, `${MAX_STOCK_ROWS} boards`],
+  [/^stock\.lumber\.\d+\.defects$/, `${MAX_DEFECTS} bad places`],
+  [/^stock\.sheets$/, `${MAX_STOCK_ROWS} sheets`],
+  [/^stock\.goods$/, `${MAX_STOCK_ROWS} articles`],
+  [/^made$/, `${MAX_MADE} cut parts`],
+]

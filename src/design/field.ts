@@ -10,8 +10,12 @@ export type Quantity =
   | 'percent'
   | 'mass'
   | 'resistance'
+  | 'money'
 
-/** A number with its range. The unit stored is mm, degree, °C, %, kg or m²K/W by `quantity`. */
+/**
+ * A number with its range. The unit stored is mm, degree, °C, %, kg, m²K/W or the user's
+ * currency by `quantity`.
+ */
 export interface NumberField {
   readonly kind: 'number'
   readonly quantity: Quantity
@@ -84,6 +88,7 @@ export const temperature = numberField('temperature', 1)
 export const percent = numberField('percent', 1)
 export const mass = numberField('mass', 0.5)
 export const resistance = numberField('resistance', 0.1)
+export const money = numberField('money', 0.5)
 
 export const choice = <C extends string>(spec: Omit<ChoiceField<C>, 'kind'>): ChoiceField<C> => ({
   kind: 'choice',
@@ -120,12 +125,19 @@ const fieldSchema = (field: Field): z.ZodType => {
   }
 }
 
-/** The zod schema of one group; unknown keys are refused, so a misspelt field is never lost silently. */
-export const groupSchema = <F extends Fields>(fields: F): z.ZodType<ValuesOf<F>> =>
-  z.strictObject(
-    Object.fromEntries(Object.entries(fields).map(([key, field]) => [key, fieldSchema(field)])),
-    // The entries are made from F itself, so the object has exactly F's keys and values.
-  ) as unknown as z.ZodType<ValuesOf<F>>
+/**
+ * The zod schema of one group and of the lists in it; unknown keys are refused, so a misspelt field is
+ * never lost silently.
+ */
+export const groupSchema = <F extends Fields, L extends z.ZodRawShape = Record<never, never>>(
+  fields: F,
+  lists?: L,
+): z.ZodType<ValuesOf<F> & { readonly [K in keyof L]: z.output<L[K]> }> =>
+  z.strictObject({
+    ...Object.fromEntries(Object.entries(fields).map(([key, field]) => [key, fieldSchema(field)])),
+    ...lists,
+    // The entries are made from F and L themselves, so the object has exactly their keys and values.
+  }) as unknown as z.ZodType<ValuesOf<F> & { readonly [K in keyof L]: z.output<L[K]> }>
 
 /** Every field's default value. */
 export const defaultsOf = <F extends Fields>(fields: F): ValuesOf<F> =>

@@ -1,4 +1,13 @@
-import { DEFAULT_DESIGN, DEFAULT_ENTRANCE, DEFAULT_VENT } from './defaults.ts'
+import {
+  DEFAULT_DEFECT,
+  DEFAULT_DESIGN,
+  DEFAULT_ENTRANCE,
+  DEFAULT_GOODS,
+  DEFAULT_LUMBER,
+  DEFAULT_MADE,
+  DEFAULT_SHEET,
+  DEFAULT_VENT,
+} from './defaults.ts'
 import { isJsonObject, type JsonObject, ownValue } from './json.ts'
 
 export interface Filled {
@@ -9,7 +18,7 @@ export interface Filled {
 
 /**
  * Adds every missing group and field with its default, so that files written by hand work. Whatever
- * is there stays as it is, right or wrong. An entrance or vent is only filled when it is listed.
+ * is there stays as it is, right or wrong. An item of a list is only filled when it is listed.
  */
 export function fillMissing(json: JsonObject): Filled {
   const filled: string[] = []
@@ -22,21 +31,45 @@ export function fillMissing(json: JsonObject): Filled {
     return Object.fromEntries([...Object.entries(value), ...missing])
   }
 
-  const fillEach = (list: unknown, defaults: object, path: string): unknown =>
-    Array.isArray(list) ? list.map((item, i) => fill(item, defaults, `${path}.${i}`)) : list
+  /** A group, its lists, the lists in their items, and so on. */
+  const fillDeep = (value: unknown, shape: Shape, path: string): unknown => {
+    const group = fill(value, shape.defaults, path)
+    if (!isJsonObject(group)) return group
+    const lists = Object.entries(shape.lists ?? {}).map(([key, item]) => {
+      return [key, fillEach(ownValue(group, key), item, `${path}.${key}`)]
+    })
+    return Object.fromEntries([...Object.entries(group), ...lists])
+  }
+
+  const fillEach = (list: unknown, shape: Shape, path: string): unknown =>
+    Array.isArray(list) ? list.map((item, i) => fillDeep(item, shape, `${path}.${i}`)) : list
 
   const fillGroup = (key: string, value: unknown): unknown => {
     const defaults = ownValue(DEFAULT_DESIGN, key)
+    if (key === 'made') return fillEach(value, { defaults: DEFAULT_MADE }, key)
     if (!isJsonObject(defaults)) return value
-    const group = fill(value, defaults, key)
-    if (key !== 'openings' || !isJsonObject(group)) return group
-    return {
-      ...group,
-      entrances: fillEach(group.entrances, DEFAULT_ENTRANCE, 'openings.entrances'),
-      vents: fillEach(group.vents, DEFAULT_VENT, 'openings.vents'),
-    }
+    return fillDeep(value, { defaults, lists: LISTS.get(key) }, key)
   }
 
   const groups = Object.entries(fill(json, DEFAULT_DESIGN, '') as JsonObject)
   return { json: Object.fromEntries(groups.map(([k, v]) => [k, fillGroup(k, v)])), filled }
 }
+
+/** What a group holds by default, and what an item of each of its lists does. */
+interface Shape {
+  readonly defaults: object
+  readonly lists?: Readonly<Record<string, Shape>> | undefined
+}
+
+// A map, not an object: a group called `constructor` must find nothing.
+const LISTS: ReadonlyMap<string, Readonly<Record<string, Shape>>> = new Map([
+  ['openings', { entrances: { defaults: DEFAULT_ENTRANCE }, vents: { defaults: DEFAULT_VENT } }],
+  [
+    'stock',
+    {
+      lumber: { defaults: DEFAULT_LUMBER, lists: { defects: { defaults: DEFAULT_DEFECT } } },
+      sheets: { defaults: DEFAULT_SHEET },
+      goods: { defaults: DEFAULT_GOODS },
+    },
+  ],
+])

@@ -1,6 +1,13 @@
 import type { Fields, ValuesOf } from './field.ts'
+import { MADE_SIZE_FIELDS } from './madeFields.ts'
 import { ENTRANCE_FIELDS, LANDING_FIELDS, VENT_FIELDS } from './openingFields.ts'
 import { DESIGN_VERSION, type Design, GROUP_FIELDS } from './schema.ts'
+import {
+  DEFECT_FIELDS,
+  GOODS_PRICE_FIELDS,
+  LUMBER_STOCK_FIELDS,
+  SHEET_STOCK_FIELDS,
+} from './stockFields.ts'
 
 /**
  * The text of a saved design: JSON with the marker first, every field in the order of the tables,
@@ -12,7 +19,7 @@ export function formatDesign(design: Design): string {
 
 /** The same design with its keys in the order of the tables, however it was put together. */
 function inOrder(design: Design): Design {
-  const { openings } = design
+  const { openings, stock } = design
   return {
     version: design.version,
     title: pick(GROUP_FIELDS.title, design.title),
@@ -31,6 +38,15 @@ function inOrder(design: Design): Design {
     colony: pick(GROUP_FIELDS.colony, design.colony),
     shop: pick(GROUP_FIELDS.shop, design.shop),
     keeper: pick(GROUP_FIELDS.keeper, design.keeper),
+    stock: {
+      lumber: stock.lumber.map((board) => ({
+        ...pick(LUMBER_STOCK_FIELDS, board),
+        defects: board.defects.map((defect) => pick(DEFECT_FIELDS, defect)),
+      })),
+      sheets: stock.sheets.map((sheet) => pick(SHEET_STOCK_FIELDS, sheet)),
+      goods: stock.goods.map((article) => pick(GOODS_PRICE_FIELDS, article)),
+    },
+    made: design.made.map((part) => pick(MADE_SIZE_FIELDS, part)),
   }
 }
 

@@ -1,4 +1,4 @@
-import type { JsonObject } from './json.ts'
+import { isJsonObject, type JsonObject } from './json.ts'
 
 /** Brings a document from version `from` to the next. Pure; it must bear any JSON, valid or not. */
 export interface Migration {
@@ -7,10 +7,46 @@ export interface Migration {
 }
 
 /**
- * Every step from version 1 to the present one, in order and without a gap. Version 1 is the first,
- * so there are none yet. A step once released is never changed.
+ * Version 2 (the workshop): a saw of three kinds instead of a table saw or none, how boards and sheets
+ * are cut, what is in stock and what is cut already. The values are those that version 2 began with.
  */
-export const MIGRATIONS: readonly Migration[] = []
+const toWorkshop: Migration = {
+  from: 1,
+  apply: (json) => ({
+    stock: { lumber: [], sheets: [], goods: [] },
+    made: [],
+    ...json,
+    ...(isJsonObject(json.shop) && { shop: withTools(json.shop) }),
+  }),
+}
+
+function withTools({ tableSaw, ...shop }: JsonObject): JsonObject {
+  const tools = tableSaw === true ? 'table-saw' : tableSaw === false ? 'circular-saw' : tableSaw
+  return {
+    guideOffsetMm: 110,
+    endTrimMm: 20,
+    sheetTrimMm: 5,
+    sheetStages: 'three',
+    cutToCarry: false,
+    carryLengthMm: 1500,
+    carryWidthMm: 1250,
+    useOnHand: true,
+    keepOffcutMm: 300,
+    hivesAtOnce: 1,
+    currency: '',
+    fastening: 'screws',
+    finish: 'linseed-oil',
+    ...shop,
+    // What was wrong before stays wrong, so that it is told.
+    ...(tools !== undefined && { tools }),
+  }
+}
+
+/**
+ * Every step from version 1 to the present one, in order and without a gap. A step once released is
+ * never changed.
+ */
+export const MIGRATIONS: readonly Migration[] = [toWorkshop]
 
 export type Migrated =
   | { readonly kind: 'ok'; readonly json: JsonObject }

@@ -1,4 +1,4 @@
-import { choice, count, flag, length, mass, percent, temperature, text } from './field.ts'
+import { choice, count, length, mass, percent, temperature, text } from './field.ts'
 
 /** The design's name and words for the title block. */
 export const TITLE_FIELDS = {
@@ -112,38 +112,6 @@ export const COLONY_FIELDS = {
     min: 0,
     max: 35,
     default: 12,
-  }),
-}
-
-export const SHOP_FIELDS = {
-  kerfMm: length({
-    label: 'Saw kerf',
-    meaning: 'The width that the blade turns to dust.',
-    min: 0,
-    max: 6,
-    step: 0.1,
-    default: 3.2,
-  }),
-  tableSaw: flag({
-    label: 'Table saw',
-    meaning: 'Whether you can rip boards to width against a fence.',
-    default: true,
-  }),
-  ripLimitMm: length({
-    label: 'Widest rip',
-    meaning: 'The widest strip that fits between your blade and fence.',
-    min: 50,
-    max: 1500,
-    step: 10,
-    default: 800,
-  }),
-  longestBoardMm: length({
-    label: 'Longest board you can get',
-    meaning: 'No part may be longer than this.',
-    min: 600,
-    max: 7200,
-    step: 100,
-    default: 2400,
   }),
 }
 

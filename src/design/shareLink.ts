@@ -3,12 +3,14 @@ import { decodeBase64url, encodeBase64url } from './base64url.ts'
 import { checksum } from './checksum.ts'
 import { packDesign, unpackDesign } from './designDifference.ts'
 import { formatDesign } from './formatDesign.ts'
+import { LINK_LAYOUT, type LinkLayout } from './linkLayout.ts'
+import { formatVersion1, LINK_LAYOUT_1 } from './linkVersion1.ts'
 import { type ParsedDesign, refuseDesign } from './parsedDesign.ts'
 import { readDesign } from './readDesign.ts'
 import { DESIGN_VERSION, type Design } from './schema.ts'
 
 /**
- * A design as the end of a web address: `1.` and, as base64url, four bytes of checksum and the
+ * A design as the end of a web address: `2.` and, as base64url, four bytes of checksum and the
  * deflated JSON of what differs from the default design (see `designDifference.ts`). The number in
  * front is the link's version: it grows with the document's version and with any change of the
  * defaults or the order of fields, on which old links depend. The checksum is over the whole design,
@@ -22,7 +24,7 @@ export function encodeShare(design: Design): string {
 
 /**
  * Reads what `encodeShare` wrote, with or without the `#` before it. Never throws; whatever is not a
- * whole link of this version is refused with a message.
+ * whole link of this version or version 1 is refused with a message.
  */
 export function decodeShare(hash: string): ParsedDesign {
   if (hash.length > MAX_LINK_CHARACTERS) {
@@ -31,23 +33,28 @@ export function decodeShare(hash: string): ParsedDesign {
   const [, version, data = ''] = /^#?(\d{1,6})\.([^.]*)$/.exec(hash.trim()) ?? []
   if (version === undefined) return refuseDesign(BROKEN)
   if (Number(version) > LINK_VERSION) return refuseDesign(newerMessage(Number(version)))
-  if (Number(version) < LINK_VERSION) return refuseDesign(BROKEN)
+  const layout = LAYOUTS.get(Number(version))
   const bytes = decodeBase64url(data)
   const json = bytes && inflateJson(bytes.subarray(SUM_BYTES))
-  const unpacked = unpackDesign(json)
+  const unpacked = layout && unpackDesign(json, layout)
   if (bytes === undefined || unpacked === undefined) return refuseDesign(BROKEN)
-  const read = readDesign({ combwright: DESIGN_VERSION, ...unpacked })
+  const isOld = Number(version) === 1
+  const read = readDesign({ combwright: isOld ? 1 : DESIGN_VERSION, ...unpacked })
   if (read.kind === 'bad') return read
-  const sum = checksum(formatDesign(read.design))
+  const sum = checksum(isOld ? formatVersion1(unpacked) : formatDesign(read.design))
   return sum.every((byte, i) => byte === bytes[i]) ? read : refuseDesign(CHANGED)
 }
 
-const LINK_VERSION = 1
+const LINK_VERSION = 2
+const LAYOUTS: ReadonlyMap<number, LinkLayout> = new Map([
+  [1, LINK_LAYOUT_1],
+  [LINK_VERSION, LINK_LAYOUT],
+])
 const PREFIX = `${LINK_VERSION}.`
 const SUM_BYTES = 4
-// The longest texts in the widest characters and every field changed make about 9 000 characters.
-const MAX_LINK_CHARACTERS = 20_000
-const MAX_JSON_BYTES = 65_536
+// Every field changed, every list full and the longest texts make about 60 000 characters.
+const MAX_LINK_CHARACTERS = 200_000
+const MAX_JSON_BYTES = 500_000
 
 const BROKEN =
   'This link does not hold a whole design. A part of it may have been lost on the way: ' +

@@ -1,4 +1,4 @@
-/** No design is longer than this, in bytes; one with every field and opening takes about 10 000. */
+/** No design is longer than this, in bytes; one with every list full takes about 200 000. */
 export const MAX_DESIGN_BYTES = 1_000_000
 
 /** What to tell a person whose file is too large to be a design. The size is shown in kB, MB or GB. */

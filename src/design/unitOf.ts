@@ -13,4 +13,5 @@ const STORED_UNITS: Readonly<Record<Quantity, string>> = {
   percent: ' %',
   mass: ' kg',
   resistance: ' m²K/W',
+  money: '',
 }

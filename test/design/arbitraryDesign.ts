@@ -2,8 +2,15 @@ import fc from 'fast-check'
 import { FRAME_STANDARDS, frameStandardById } from '../../src/catalog/frameStandards.ts'
 import { MATERIALS } from '../../src/catalog/materials.ts'
 import type { Field, Fields, NumberField, ValuesOf } from '../../src/design/field.ts'
+import { MADE_SIZE_FIELDS } from '../../src/design/madeFields.ts'
 import { ENTRANCE_FIELDS, LANDING_FIELDS, VENT_FIELDS } from '../../src/design/openingFields.ts'
-import { type Design, GROUP_FIELDS } from '../../src/design/schema.ts'
+import { DESIGN_VERSION, type Design, GROUP_FIELDS } from '../../src/design/schema.ts'
+import {
+  DEFECT_FIELDS,
+  GOODS_PRICE_FIELDS,
+  LUMBER_STOCK_FIELDS,
+  SHEET_STOCK_FIELDS,
+} from '../../src/design/stockFields.ts'
 import { fitDesign } from './fitDesign.ts'
 
 /**
@@ -81,6 +88,14 @@ const USUAL: Readonly<Record<string, readonly [number, number]>> = {
   'openings.vents.widthMm': [20, 120],
   'openings.vents.heightMm': [5, 16],
   'stand.workingHeightMm': [500, 1000],
+  'shop.kerfMm': [1, 4],
+  'shop.endTrimMm': [0, 60],
+  'shop.sheetTrimMm': [0, 10],
+  'stock.lumber.lengthMm': [900, 4800],
+  'stock.lumber.price': [0, 40],
+  'stock.sheets.lengthMm': [600, 2600],
+  'stock.sheets.widthMm': [300, 1300],
+  'stock.sheets.price': [0, 80],
 }
 
 /** A whole number of steps inside the usual range, so that shrinking gives round figures. */
@@ -102,7 +117,7 @@ const anyNumber: NumberSource = (field) => {
 function rawDesign(numbers: NumberSource): fc.Arbitrary<Design> {
   const group = <F extends Fields>(fields: F, path: string) => groupOf(fields, numbers, path)
   return fc.record({
-    version: fc.constant(1),
+    version: fc.constant(DESIGN_VERSION),
     title: group(GROUP_FIELDS.title, 'title'),
     frame: group(GROUP_FIELDS.frame, 'frame'),
     cavity: group(GROUP_FIELDS.cavity, 'cavity'),
@@ -121,6 +136,20 @@ function rawDesign(numbers: NumberSource): fc.Arbitrary<Design> {
     colony: group(GROUP_FIELDS.colony, 'colony'),
     shop: group(GROUP_FIELDS.shop, 'shop'),
     keeper: group(GROUP_FIELDS.keeper, 'keeper'),
+    stock: fc.record({
+      lumber: fc.array(
+        fc
+          .record({
+            board: group(LUMBER_STOCK_FIELDS, 'stock.lumber'),
+            defects: fc.array(group(DEFECT_FIELDS, 'stock.lumber.defects'), { maxLength: 2 }),
+          })
+          .map(({ board, defects }) => ({ ...board, defects })),
+        { maxLength: 3 },
+      ),
+      sheets: fc.array(group(SHEET_STOCK_FIELDS, 'stock.sheets'), { maxLength: 2 }),
+      goods: fc.array(group(GOODS_PRICE_FIELDS, 'stock.goods'), { maxLength: 2 }),
+    }),
+    made: fc.array(group(MADE_SIZE_FIELDS, 'made'), { maxLength: 2 }),
   })
 }
 

@@ -16,9 +16,9 @@ describe('formatDesign', () => {
   it('starts with the marker, is indented by two and ends with a newline', () => {
     const text = formatDesign(DEFAULT_DESIGN)
     expect(
-      text.startsWith('{\n  "combwright": 1,\n  "version": 1,\n  "title": {\n    "name"'),
+      text.startsWith('{\n  "combwright": 2,\n  "version": 2,\n  "title": {\n    "name"'),
     ).toBe(true)
-    expect(text.endsWith('\n  }\n}\n')).toBe(true)
+    expect(text.endsWith('\n  "made": []\n}\n')).toBe(true)
   })
 
   it('gives the same bytes for equal designs, in whatever order their keys were set', () => {
@@ -34,7 +34,7 @@ describe('formatDesign', () => {
 
   it('writes everything that the design holds', () => {
     const { combwright, ...written } = JSON.parse(formatDesign(DEFAULT_DESIGN))
-    expect(combwright).toBe(1)
+    expect(combwright).toBe(2)
     expect(written).toEqual(DEFAULT_DESIGN)
   })
 })

@@ -22,6 +22,41 @@ describe('MIGRATIONS', () => {
   })
 })
 
+describe('the step to version 2', () => {
+  const { stock: _, made: __, shop: ___, ...older } = DEFAULT_DESIGN
+  const oldShop = { kerfMm: 2.8, ripLimitMm: 600, longestBoardMm: 3000 }
+  const readOld = (shop: object) =>
+    readDesign({ combwright: 1, ...older, version: 1, shop: { ...oldShop, ...shop } })
+
+  it.each([
+    [true, 'table-saw'],
+    [false, 'circular-saw'],
+  ])('makes of a table saw %s the tools %s, and keeps the rest', (tableSaw, tools) => {
+    expect(readOld({ tableSaw })).toEqual({
+      kind: 'ok',
+      design: { ...DEFAULT_DESIGN, shop: { ...DEFAULT_DESIGN.shop, ...oldShop, tools } },
+      migratedFrom: 1,
+      filled: [],
+    })
+  })
+
+  it('fills what the old file left out, and tells what was wrong in it', () => {
+    expect(readOld({})).toMatchObject({ kind: 'ok', filled: ['shop.tools'] })
+    expect(readOld({ tableSaw: 'yes' })).toMatchObject({
+      kind: 'bad',
+      problems: [{ field: 'shop.tools' }],
+    })
+    expect(readDesign({ combwright: 1, shop: 5 })).toMatchObject({
+      kind: 'bad',
+      problems: [{ field: 'shop' }],
+    })
+    expect(readDesign({ combwright: 1, title: older.title })).toMatchObject({
+      kind: 'ok',
+      design: { shop: DEFAULT_DESIGN.shop },
+    })
+  })
+})
+
 describe('migrate', () => {
   it('applies every step from the given version on, in order', () => {
     expect(migrate({ tall: 4 }, 1, chain)).toEqual({ kind: 'ok', json: { heightMm: 40 } })

@@ -1,13 +1,20 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { DEFAULT_DESIGN, DEFAULT_ENTRANCE } from '../../src/design/defaults.ts'
+import {
+  DEFAULT_DEFECT,
+  DEFAULT_DESIGN,
+  DEFAULT_ENTRANCE,
+  DEFAULT_LUMBER,
+  DEFAULT_MADE,
+} from '../../src/design/defaults.ts'
 import { formatDesign } from '../../src/design/formatDesign.ts'
 import { parseDesign } from '../../src/design/parseDesign.ts'
+import { DESIGN_VERSION } from '../../src/design/schema.ts'
 import { arbitraryDesign, arbitrarySchemaDesign } from './arbitraryDesign.ts'
 
 /** The default design as a file, with some groups or fields replaced. */
 const fileWith = (groups: object): string =>
-  JSON.stringify({ combwright: 1, ...DEFAULT_DESIGN, ...groups })
+  JSON.stringify({ combwright: DESIGN_VERSION, ...DEFAULT_DESIGN, ...groups })
 
 const wallsWith = (fields: object): string =>
   fileWith({ walls: { ...DEFAULT_DESIGN.walls, ...fields } })
@@ -68,7 +75,7 @@ describe('parseDesign', () => {
 
   it('says that a later version is newer, before it looks at anything else', () => {
     expect(onlyMessage('{"combwright":7,"roof":{}}')).toBe(
-      'This design was made by a newer Combwright (version 7); this one reads up to 1. ' +
+      'This design was made by a newer Combwright (version 7); this one reads up to 2. ' +
         'Open it with the newer Combwright.',
     )
   })
@@ -78,7 +85,7 @@ describe('parseDesign', () => {
   })
 
   it('refuses two versions that disagree', () => {
-    expect(onlyMessage('{"combwright":1,"version":2}')).toMatch(/Make both the same/)
+    expect(onlyMessage('{"combwright":2,"version":1}')).toMatch(/Make both the same/)
   })
 
   it('names group, field, value, range and unit of a number out of range', () => {
@@ -144,7 +151,9 @@ describe('parseDesign', () => {
     const { coreMm: _, ...walls } = DEFAULT_DESIGN.walls
     const { floor: __, ...groups } = DEFAULT_DESIGN
     const openings = { ...DEFAULT_DESIGN.openings, entrances: [{ centreMm: 300 }] }
-    const parsed = parseDesign(JSON.stringify({ combwright: 1, ...groups, walls, openings }))
+    const parsed = parseDesign(
+      JSON.stringify({ combwright: DESIGN_VERSION, ...groups, walls, openings }),
+    )
     const design = {
       ...DEFAULT_DESIGN,
       openings: { ...openings, entrances: [{ ...DEFAULT_ENTRANCE, centreMm: 300 }] },
@@ -155,6 +164,43 @@ describe('parseDesign', () => {
     expect(filled).toContain('openings.entrances.0.heightMm')
     // Every entrance field but the one given, one field of the walls, and the floor as a whole.
     expect(filled).toHaveLength(Object.keys(DEFAULT_ENTRANCE).length - 1 + 2)
+  })
+
+  it('fills items of the stock, and the lists in them', () => {
+    const stock = { lumber: [{ lengthMm: 3000, defects: [{ fromMm: 5 }] }, { material: 'oak' }] }
+    const parsed = parseDesign(fileWith({ stock, made: [{ partId: 'leg' }] }))
+    expect(parsed).toMatchObject({
+      kind: 'ok',
+      design: {
+        stock: {
+          lumber: [
+            { ...DEFAULT_LUMBER, lengthMm: 3000, defects: [{ ...DEFAULT_DEFECT, fromMm: 5 }] },
+            { ...DEFAULT_LUMBER, material: 'oak' },
+          ],
+          sheets: [],
+          goods: [],
+        },
+        made: [{ ...DEFAULT_MADE, partId: 'leg' }],
+      },
+    })
+    const filled = parsed.kind === 'ok' ? parsed.filled : []
+    expect(filled).toContain('stock.sheets')
+    expect(filled).toContain('stock.lumber.0.defects.0.toMm')
+    expect(filled).toContain('stock.lumber.1.defects')
+  })
+
+  it('names the board and the bad place of a wrong value, and the longest list', () => {
+    const board = { ...DEFAULT_LUMBER, defects: [{ fromMm: -1, toMm: 9 }] }
+    const lumber = [DEFAULT_LUMBER, board]
+    expect(onlyMessage(fileWith({ stock: { lumber, sheets: [], goods: [] } }))).toMatch(
+      /^Board 2, bad place 1: Bad from is -1 mm, but must be a number from 0 to 12000 mm/,
+    )
+    const made = Array.from({ length: 401 }, () => DEFAULT_MADE)
+    expect(onlyMessage(fileWith({ made }))).toMatch(
+      /Cut parts is a list of 401, but must be a list of at most 400 cut parts/,
+    )
+    const unknown = { lumber: [{ ...DEFAULT_LUMBER, colour: 'red' }], sheets: [], goods: [] }
+    expect(onlyMessage(fileWith({ stock: unknown }))).toMatch(/^Board 1: "colour" is not a field/)
   })
 
   it('makes the default design of a file with nothing but the marker', () => {

@@ -1,8 +1,17 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { DEFAULT_DESIGN, DEFAULT_ENTRANCE } from '../../src/design/defaults.ts'
+import {
+  DEFAULT_DEFECT,
+  DEFAULT_DESIGN,
+  DEFAULT_ENTRANCE,
+  DEFAULT_GOODS,
+  DEFAULT_LUMBER,
+  DEFAULT_MADE,
+  DEFAULT_SHEET,
+  DEFAULT_VENT,
+} from '../../src/design/defaults.ts'
 import { editField } from '../../src/design/editField.ts'
-import { FIELD_TABLES, fieldAt } from '../../src/design/fieldAt.ts'
+import { FIELD_TABLES, fieldAt, fieldTitle } from '../../src/design/fieldAt.ts'
 import { designSchema } from '../../src/design/schema.ts'
 import { applyChanges, setField } from '../../src/design/setField.ts'
 import { arbitrarySchemaDesign, arbitraryValue } from './arbitraryDesign.ts'
@@ -10,7 +19,7 @@ import { arbitrarySchemaDesign, arbitraryValue } from './arbitraryDesign.ts'
 /** A path to any field, of the first opening where it is in a list. */
 const anyPath = fc.constantFrom(
   ...[...FIELD_TABLES].flatMap(([group, fields]) =>
-    Object.keys(fields).map((key) => `${group.replace('*', '0')}.${key}`),
+    Object.keys(fields).map((key) => `${group.replaceAll('*', '0')}.${key}`),
   ),
 )
 const anything = fc.oneof(fc.string(), fc.boolean(), fc.double(), fc.integer())
@@ -84,13 +93,18 @@ describe('setField', () => {
   })
 
   it('sets every valid value of every field exactly', () => {
+    const design = {
+      ...DEFAULT_DESIGN,
+      openings: { ...DEFAULT_DESIGN.openings, vents: [DEFAULT_VENT] },
+      stock: {
+        lumber: [{ ...DEFAULT_LUMBER, defects: [DEFAULT_DEFECT] }],
+        sheets: [DEFAULT_SHEET],
+        goods: [DEFAULT_GOODS],
+      },
+      made: [DEFAULT_MADE],
+    }
     for (const [group, fields] of FIELD_TABLES) {
-      const path = group.replace('*', '0')
-      const withVent = {
-        ...DEFAULT_DESIGN.openings,
-        vents: [{ ...DEFAULT_ENTRANCE, belowRestMm: 20 }],
-      }
-      const design = { ...DEFAULT_DESIGN, openings: withVent }
+      const path = group.replaceAll('*', '0')
       for (const [key, field] of Object.entries(fields)) {
         const [value] = fc.sample(arbitraryValue(field), 1)
         if (value === undefined) throw new Error('no sample')
@@ -127,6 +141,9 @@ describe('fieldAt', () => {
     expect(fieldAt('cavity.endBarSpaceMm')?.label).toBe('Bee space beside the frame')
     expect(fieldAt('openings.landingDepthMm')?.label).toBe('Landing board depth')
     expect(fieldAt('openings.vents.11.widthMm')?.label).toBe('Width')
+    expect(fieldAt('stock.lumber.0.price')?.label).toBe('Price')
+    expect(fieldAt('stock.lumber.3.defects.1.fromMm')?.label).toBe('Bad from')
+    expect(fieldAt('made.399.lengthMm')?.label).toBe('Length')
   })
 
   it.each(['', 'walls', 'walls.', 'walls.coreMm.', 'openings.entrances.x.widthMm', 'constructor'])(
@@ -135,6 +152,23 @@ describe('fieldAt', () => {
       expect(fieldAt(path)).toBeUndefined()
     },
   )
+})
+
+describe('fieldTitle', () => {
+  it.each([
+    ['stock.lumber.0.price', 'Board 1: Price'],
+    ['stock.lumber.2.defects.1.fromMm', 'Board 3, bad place 2: Bad from'],
+    ['stock.lumber.2.defects', 'Board 3, bad places'],
+    ['stock.sheets', 'Sheets'],
+    ['stock', 'Stock'],
+    ['stock.goods.4.id', 'Article 5: Article'],
+    ['made.7.widthMm', 'Cut part 8: Width'],
+    ['openings.entrances.1.heightMm', 'Entrance 2: Height'],
+    ['shop.tools', 'Workshop: Saw'],
+    ['nothing', 'nothing'],
+  ])('calls %s %s', (path, title) => {
+    expect(fieldTitle(path)).toBe(title)
+  })
 })
 
 describe('editField', () => {

@@ -2,15 +2,25 @@ import fc from 'fast-check'
 import { deflateSync, strToU8 } from 'fflate'
 import { describe, expect, it } from 'vitest'
 import { decodeBase64url, encodeBase64url } from '../../src/design/base64url.ts'
-import { DEFAULT_DESIGN, DEFAULT_ENTRANCE } from '../../src/design/defaults.ts'
+import {
+  DEFAULT_DEFECT,
+  DEFAULT_DESIGN,
+  DEFAULT_ENTRANCE,
+  DEFAULT_LUMBER,
+  DEFAULT_MADE,
+  DEFAULT_SHEET,
+} from '../../src/design/defaults.ts'
 import { packDesign, unpackDesign } from '../../src/design/designDifference.ts'
 import { EXAMPLES } from '../../src/design/examples.ts'
+import { formatDesign } from '../../src/design/formatDesign.ts'
+import { designSchema, MAX_DEFECTS, MAX_MADE, MAX_STOCK_ROWS } from '../../src/design/schema.ts'
 import { decodeShare, encodeShare } from '../../src/design/shareLink.ts'
+import { MAX_DESIGN_BYTES } from '../../src/design/sizeLimit.ts'
 import { arbitraryDesign, arbitrarySchemaDesign } from './arbitraryDesign.ts'
 
-/** A link of version 1 with that text inside and no matching checksum. */
+/** A link with that text inside and no matching checksum. */
 const linkHolding = (text: string): string =>
-  `1.${encodeBase64url(new Uint8Array([0, 0, 0, 0, ...deflateSync(strToU8(text))]))}`
+  `2.${encodeBase64url(new Uint8Array([0, 0, 0, 0, ...deflateSync(strToU8(text))]))}`
 
 const messageOf = (hash: string): string => {
   const read = decodeShare(hash)
@@ -31,7 +41,7 @@ describe('encodeShare', () => {
     fc.assert(
       fc.property(arbitraryDesign(), (design) => {
         expect(encodeShare(structuredClone(design))).toBe(encodeShare(design))
-        expect(encodeShare(design)).toMatch(/^1\.[\w-]+$/)
+        expect(encodeShare(design)).toMatch(/^2\.[\w-]+$/)
       }),
       { numRuns: 20 },
     )
@@ -45,6 +55,40 @@ describe('encodeShare', () => {
     const title = { name: '名'.repeat(80), owner: '\u0001'.repeat(80), note: '蜂𝄞'.repeat(200) }
     const design = { ...DEFAULT_DESIGN, title }
     expect(decodeShare(encodeShare(design))).toMatchObject({ kind: 'ok', design })
+  })
+})
+
+describe('encodeShare of a full design', () => {
+  it('keeps every list at its longest within what it reads', () => {
+    const name = '名'.repeat(40)
+    const long = (count: number) => Array.from({ length: count }, (_, i) => i)
+    const design = {
+      ...DEFAULT_DESIGN,
+      stock: {
+        lumber: long(MAX_STOCK_ROWS).map((i) => ({
+          ...DEFAULT_LUMBER,
+          name,
+          material: 'western-red-cedar',
+          thicknessMm: 20 + i / 7,
+          widthMm: 90 + i / 7,
+          lengthMm: 2000 + i / 7,
+          price: i / 7,
+          count: i,
+          defects: long(MAX_DEFECTS).map((k) => ({ fromMm: k / 7, toMm: 100 + k / 7 })),
+        })),
+        sheets: long(MAX_STOCK_ROWS).map((i) => ({ ...DEFAULT_SHEET, name, price: i / 7 })),
+        goods: long(MAX_STOCK_ROWS).map((i) => ({ id: `${'a'.repeat(76)}${i}`, price: i / 7 })),
+      },
+      made: long(MAX_MADE).map((i) => ({
+        partId: `${'front-wall-cladding-board-of-the-row-'.repeat(2)}${i}`,
+        lengthMm: 100 + i / 7,
+        widthMm: 50 + i / 7,
+        thicknessMm: 10 + i / 7,
+      })),
+    }
+    expect(designSchema.safeParse(design).success).toBe(true)
+    expect(decodeShare(encodeShare(design))).toMatchObject({ kind: 'ok', design })
+    expect(formatDesign(design).length).toBeLessThan(MAX_DESIGN_BYTES)
   })
 })
 
@@ -68,22 +112,25 @@ describe('decodeShare', () => {
 
   it('never throws, whatever stands in the address', () => {
     fc.assert(fc.property(fc.string(), (text) => decodeShare(text).kind === 'bad'))
-    const noise = fc.uint8Array({ maxLength: 300 }).map((bytes) => `1.${encodeBase64url(bytes)}`)
+    const versions = fc.constantFrom(1, 2)
+    const noise = fc
+      .tuple(versions, fc.uint8Array({ maxLength: 300 }))
+      .map(([version, bytes]) => `${version}.${encodeBase64url(bytes)}`)
     fc.assert(fc.property(noise, (link) => decodeShare(link).kind === 'bad'))
   })
 
   it('says that a link of a later version is newer', () => {
-    expect(messageOf('2.AAAA')).toMatch(/made by a newer Combwright \(version 2\); this one .* 1\./)
+    expect(messageOf('3.AAAA')).toMatch(/made by a newer Combwright \(version 3\); this one .* 2\./)
     expect(messageOf('0.AAAA')).toMatch(/does not hold a whole design/)
   })
 
   it('refuses huge links unread', () => {
-    expect(messageOf(`1.${'A'.repeat(50_000_000)}`)).toMatch(/far too long/)
+    expect(messageOf(`2.${'A'.repeat(50_000_000)}`)).toMatch(/far too long/)
   })
 
   it('refuses a small link that unfolds into a huge text', () => {
     const bomb = linkHolding(`{"a0":"${'x'.repeat(5_000_000)}"}`)
-    expect(bomb.length).toBeLessThan(20_000)
+    expect(bomb.length).toBeLessThan(200_000)
     expect(messageOf(bomb)).toMatch(/does not hold a whole design/)
   })
 
@@ -101,6 +148,42 @@ describe('decodeShare', () => {
 
   it('refuses a whole link whose checksum is of another design', () => {
     expect(messageOf(linkHolding('{"c0":30}'))).toMatch(/other starting values/)
+  })
+})
+
+describe('decodeShare of a link of version 1', () => {
+  // Written by version 1, which had the same examples.
+  it.each([
+    ['quarry-lane', '1.QmazYauuBQA'],
+    [
+      'two-colony-school',
+      '1.Vc9bmx2OwQ6CMBBEf2Wz52qEKGq_w5vxUGsLDZU1tEoI4d-dcppmZjpvFzYH1nybZGclyjBTsp1IpC78HCs29Za6Ic87F9oukx_N2yX6mDG7F3kZKU9C6W1ipG0iuKQoykRukG_bbRVDNpqU9li04NUX6JN1kRcAWCiJY32FeNZV0R6JDxmYEka4R8Xe4vtBcVuxPjd4hHL_hkcrwK32qAXcXTWKe6RnCPzrCe0efq0YpPuyqoWL31zWx_oH',
+    ],
+    [
+      'seaside',
+      '1.7aakSy2PUXLDIAxEr6LRN_aA4zqpr9FegBphmGDTAbeeTid3zzrJ10pPy0r8s9U88ofYGp1QjeucpHHyvQUK8VdYse1g-Nxl3f4an3_Ky0S-2EUq2dVRinPYaLcpVfK5kKUlJkdTtnVTtOdyFQd_XjCZgo2lRe6XQe4zC92EM7oeKjyaQ_2rD9A3aALvFDv4dPuOoufxpBULgGkHFADDARwGiv3DeEYB3oHP2HfWR4EP9YgMAMZA0RvwcOLxghUBDxokxIPjhCt8l0Hf7g',
+    ],
+    [
+      'dry-valley',
+      '1.xAFsGHWPwUoDMRCGX2WYcyq721VLboJvIR7GZmKC2USy6ZZS-u7-wYMH6SUD3zf_H-bKMrDl13qhTVLSC4W4KRuWCfiFztEprUHw1lK8oXMpbufjR1WKeT0labFkkuxIaNPcQEnlGEiBfKkUSqP1tCxa1wf0uj16_0o6mdk-D4b1n1GYce5KoZp8a1XXeWR7APZHttOj4dBPyKUukmDDiNQTJi6YZkz0zn0LbTvwCD4eDH91b3hj-3bl3pDUN-QRn_YQXeMTpMdpuJnfnRo_w_2l99sP',
+    ],
+    [
+      'metric-zander',
+      '1.zDfMZDVOy3LCMAz8FY3OKROnCQHfe-wP9GYcpTZjEsbxtAMM_84qwGm1D0l7Y1ez5W8pOXr6cdMgmUL8E67YNXC-4m8oIhMt5xTLOzFmd5KFxjmTo3NyXug_lkB-TkNFQ76ATkXyssGdg364rovKcLXtewyfbJsdsGVrOmAHrIFbBBodegTWYfdy9hA0eWCrix5U5eFpe_wx0L0ADXB88cR2X_GIP1vEgtaZ5nxyCXWCWc2AVpoNKNUrIvxh2oqPSDcbKEet29X1_QE',
+    ],
+  ])('reads the link of %s', (id, link) => {
+    const example = EXAMPLES.find((candidate) => candidate.id === id)
+    expect(decodeShare(link)).toEqual({
+      kind: 'ok',
+      design: example?.design,
+      migratedFrom: 1,
+      filled: [],
+    })
+  })
+
+  it('refuses it when a letter of its checksum was changed', () => {
+    expect(messageOf('1.QmazYauuBQA')).toBe('accepted')
+    expect(messageOf('1.QmbzYauuBQA')).toMatch(/damaged/)
   })
 })
 
@@ -135,6 +218,30 @@ describe('packDesign', () => {
     expect(packDesign(design)).toEqual(packed)
     const { version: _, ...groups } = design
     expect(unpackDesign(packed)).toEqual(groups)
+  })
+
+  it('packs lists of the stock, and lists in them, by their letters', () => {
+    const board = { ...DEFAULT_LUMBER, lengthMm: 3000 }
+    const design = {
+      ...DEFAULT_DESIGN,
+      stock: {
+        lumber: [{ ...board, defects: [{ ...DEFAULT_DEFECT, fromMm: 40 }] }],
+        sheets: [{ ...DEFAULT_SHEET, price: 9 }],
+        goods: [{ id: 'glue', price: 3 }],
+      },
+      made: [{ ...DEFAULT_MADE, partId: 'leg' }],
+    }
+    const packed = {
+      w: [{ 4: 3000, z: [{ 0: 40 }] }],
+      s: [{ 5: 9 }],
+      g: [{ 0: 'glue', 1: 3 }],
+      m: [{ 0: 'leg' }],
+    }
+    expect(packDesign(design)).toEqual(packed)
+    const { version: _, ...groups } = design
+    expect(unpackDesign(packed)).toEqual(groups)
+    expect(unpackDesign({ w: [{ z: 3 }] })).toBeUndefined()
+    expect(unpackDesign({ w: [{ z: [{ 9: 1 }] }] })).toBeUndefined()
   })
 })
 
