@@ -1,11 +1,13 @@
 /**
- * `npm run bench`: how long a design takes to its report, and whether that grows with the frames; then
- * the conduction solver by size, beside a plain one.
+ * `npm run bench`: how long a design takes to its report, and whether that grows with the frames; the
+ * conduction solver by size, beside a plain one; then the cutting planners against known answers.
+ * `npm run bench -- cutting` runs the last alone; `report` and `field` are the others.
  */
 import { spawnSync } from 'node:child_process'
 import { mkdirSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { benchCutting } from './benchCutting.ts'
 import { benchField } from './benchField.ts'
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)))
@@ -65,6 +67,23 @@ const printGroup = ({ fullName, benchmarks }: Group): void => {
   })
 }
 
-for (const group of measure()) printGroup(group)
-console.log()
-benchField(root)
+const BENCHES: Readonly<Record<string, () => void>> = {
+  report: () => {
+    for (const group of measure()) printGroup(group)
+  },
+  field: () => benchField(root),
+  cutting: benchCutting,
+}
+
+const wished = process.argv.slice(2)
+const unknown = wished.filter((name) => !Object.hasOwn(BENCHES, name))
+if (unknown.length > 0) {
+  console.error(`No benchmark ${unknown.join(', ')}; there are ${Object.keys(BENCHES).join(', ')}.`)
+  process.exitCode = 2
+} else {
+  for (const [name, run] of Object.entries(BENCHES)) {
+    if (wished.length > 0 && !wished.includes(name)) continue
+    run()
+    console.log()
+  }
+}

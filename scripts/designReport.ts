@@ -8,6 +8,9 @@ import { buildHeadlessReport, type HeadlessInput } from '../src/reports/headless
 import type { HeadlessReport } from '../src/reports/headlessSchema.ts'
 import { solveHiveField } from '../src/reports/heat/field/solveHiveField.ts'
 import { runReports } from '../src/reports/report.ts'
+import { cutList } from '../src/reports/shop/cutList.ts'
+import { buildCuttingJobs } from '../src/reports/shop/cutting/buildCuttingJobs.ts'
+import { solveCuttingPlan } from '../src/reports/shop/cutting/solveCuttingPlan.ts'
 
 interface Bad {
   readonly kind: 'bad'
@@ -55,14 +58,15 @@ type Made =
   | { readonly kind: 'ok'; readonly report: HeadlessReport; readonly input: HeadlessInput }
   | Bad
 
-/** Builds the hive, solves its heat field in full and runs every report on it. */
+/** Builds the hive, solves its heat field in full, plans its boards and runs every report on it. */
 export const reportOn = (design: Design, warnings: readonly string[]): Made => {
   const built = deriveHive(design)
   if (built.kind === 'refused') {
     return { kind: 'bad', messages: built.refusals.map((r) => withField(r.field, r.message)) }
   }
   const field = solveHiveField(design, built.hive, 'full')
-  const report = runReports(design, built.hive, field)
+  const plan = solveCuttingPlan(buildCuttingJobs(design, cutList(built.hive.parts)))
+  const report = runReports(design, built.hive, field, plan)
   const input = { design, hive: built.hive, report, warnings }
   return { kind: 'ok', report: buildHeadlessReport(input), input }
 }
