@@ -10,39 +10,18 @@ export interface StockSection {
 }
 
 /**
- * The smallest stock section that a finished part can be ripped from, as text for a cut list:
- * `from 2x4 (38.1 × 88.9 actual)`, in mm. Smallest means least cross-section.
- * The order of the two sides does not matter. `undefined` if no section is large enough, or if a
- * side is not a positive number.
+ * What a section is called in a cut list, with what it really measures in mm:
+ * `from 2x4 (38.1 × 88.9 actual)`, `from CLS 38 × 63`.
  */
-export function nominalFor(
-  thicknessMm: number,
-  widthMm: number,
-  system: 'metric' | 'us',
-): string | undefined {
-  if (!(thicknessMm > 0 && widthMm > 0)) return undefined
-  const thin = Math.min(thicknessMm, widthMm) - SHORTFALL_MM
-  const wide = Math.max(thicknessMm, widthMm) - SHORTFALL_MM
-  const fits = STOCK_SECTIONS.filter(
-    (row) => row.system === system && row.thicknessMm >= thin && row.widthMm >= wide,
-  )
-  const first = fits[0]
-  if (first === undefined) return undefined
-  const best = fits.reduce((least, row) => (area(row) < area(least) ? row : least), first)
-  const actual = `${best.thicknessMm} × ${best.widthMm}`
-  const nominal = best.nominal.replace(/ x /g, ' × ')
+export function sectionText({
+  nominal,
+  thicknessMm,
+  widthMm,
+}: Pick<StockSection, 'nominal' | 'thicknessMm' | 'widthMm'>): string {
+  const actual = `${thicknessMm} × ${widthMm}`
+  const name = nominal.replace(/ x /g, ' × ')
   // A section whose name is its size needs no saying twice.
-  return nominal.endsWith(actual) ? `from ${nominal}` : `from ${nominal} (${actual} actual)`
-}
-
-/**
- * A part may be this much larger than the section, so that an 89 mm rail still comes from a 2x4
- * (88.9). Less than the 0.3 mm a rip fence repeats to (shop custom, from memory).
- */
-const SHORTFALL_MM = 0.2
-
-function area(row: StockSection): number {
-  return row.thicknessMm * row.widthMm
+  return name.endsWith(actual) ? `from ${name}` : `from ${name} (${actual} actual)`
 }
 
 function usRow(

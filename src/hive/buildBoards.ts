@@ -39,7 +39,7 @@ const follower = (design: Design, d: HiveDimensions, item: FollowerItem): readon
       solids: place,
       fixedTo,
       explode: { direction: UP, layer: 0 },
-      step: STEP.boards,
+      step: STEP.loose,
     })
   const { x0, x1 } = item
   const half = d.cavityWidth / 2 - cavity.followerSideGapMm
@@ -153,7 +153,7 @@ const divider = (design: Design, d: HiveDimensions, x: readonly [number, number]
     ],
     fixedTo: LEDGES,
     explode: { direction: UP, layer: 0 },
-    step: STEP.boards,
+    step: STEP.loose,
   })
 }
 

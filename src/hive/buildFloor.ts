@@ -38,7 +38,12 @@ export const buildFloor = (design: Design, d: HiveDimensions, plane: PanelPlane)
     ],
     claddingFixedTo: 'floor/rail-low',
     extraTimberArea: 0,
-    steps: { rails: STEP.floor, lining: STEP.floor, insulation: STEP.floor, cladding: STEP.floor },
+    steps: {
+      rails: STEP.floorPanel,
+      lining: STEP.floorPanel,
+      insulation: STEP.floorPanel,
+      cladding: STEP.floorUnderside,
+    },
     names: { lining: 'Floor board', cladding: 'Floor underside' },
   })
 }
@@ -66,7 +71,7 @@ export const buildTray = (
       ),
       fixedTo: ['floor/lining'],
       explode: { direction: UP, layer: 1 },
-      step: STEP.boards,
+      step: STEP.loose,
     }),
   )
 }

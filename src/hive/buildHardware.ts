@@ -97,7 +97,7 @@ const metal = (
     solids: place,
     fixedTo,
     explode: { direction: outwardOf(side), layer: 4 },
-    step: STEP.hardware,
+    step: id.startsWith('lid-') ? STEP.lidHung : STEP.floorHung,
     bought: true,
   })
 
@@ -140,7 +140,7 @@ const hingeRail = (design: Design, d: HiveDimensions, cladding: string): Part =>
     ),
     fixedTo: [cladding],
     explode: { direction: outwardOf(side), layer: 4 },
-    step: STEP.rim,
+    step: STEP.wallFittings,
   })
 }
 
@@ -241,7 +241,7 @@ export const buildHardware = (
       ),
       fixedTo: [`lid/rim-${lidFront}`],
       explode: { direction: outwardOf(lidFront), layer: 4 },
-      step: STEP.rim,
+      step: STEP.lidRim,
     }),
   ]
 }

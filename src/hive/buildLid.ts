@@ -41,7 +41,12 @@ export const buildLid = (design: Design, d: HiveDimensions, plane: PanelPlane): 
     liningFixedTo: [`ring/${under}-front-wall`, `ring/${under}-back-wall`],
     claddingFixedTo: 'lid/rail-low',
     extraTimberArea: 0,
-    steps: { rails: STEP.lid, lining: STEP.lid, insulation: STEP.lid, cladding: STEP.lid },
+    steps: {
+      rails: STEP.lidPanel,
+      lining: STEP.lidPanel,
+      insulation: STEP.lidRim,
+      cladding: STEP.lidSkin,
+    },
     names: { lining: 'Lid lining', cladding: 'Lid top skin' },
   })
 }
@@ -68,7 +73,7 @@ export const buildRim = (design: Design, d: HiveDimensions): readonly Part[] => 
       solids: place,
       fixedTo: ['lid/lining'],
       explode: { direction, layer: 1 },
-      step: STEP.rim,
+      step: STEP.lidRim,
     })
   const xs = [outer.u0, outer.u1] as const
   const zs = [inner.v0, inner.v1] as const

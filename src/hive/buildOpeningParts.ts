@@ -1,6 +1,7 @@
 import type { Design } from '../design/schema.ts'
 import { growRect, type Rect, rect } from '../geometry/rect.ts'
 import type { Point2, PrismSolid } from '../geometry/solid.ts'
+import { claddingStep } from './buildWalls.ts'
 import type { HiveDimensions } from './dimensions.ts'
 import { makePart } from './makePart.ts'
 import { boxOn, type PanelId, type PanelPlane } from './panelPlane.ts'
@@ -66,7 +67,7 @@ export const buildOpeningParts = (
   openings.flatMap(({ opening, wall, outline, diameter }) => {
     const plane = planes[wall]
     const explode = { direction: plane.outward, layer: 4 }
-    const common = { group: 'openings', motion: 'fixed', step: STEP.openings, explode } as const
+    const common = { group: 'openings', motion: 'fixed', step: STEP.loose, explode } as const
     const number = opening.index + 1
     if (opening.kind === 'vent')
       return [
@@ -94,6 +95,8 @@ export const buildOpeningParts = (
           ...common,
           id: `openings/landing-${number}`,
           name: 'Landing board',
+          // Screwed on from behind, so it is on its board before that goes onto the wall.
+          step: claddingStep(design, wall),
           material: design.walls.claddingMaterial,
           grain: plane.uAxis,
           solids: [landingSolid(design, d, plane, outline, span)],

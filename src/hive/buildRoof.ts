@@ -14,13 +14,16 @@ import { STEP } from './steps.ts'
 const CLOSER = 18
 
 const roofPart = (
-  spec: Omit<PartSpec, 'group' | 'motion' | 'step' | 'explode'> & { readonly layer: number },
+  spec: Omit<PartSpec, 'group' | 'motion' | 'step' | 'explode'> & {
+    readonly layer: number
+    readonly isSheet?: boolean
+  },
 ) =>
   makePart({
     ...spec,
     group: 'roof',
     motion: 'lid',
-    step: STEP.roof,
+    step: spec.isSheet === true ? STEP.roofSheets : STEP.roofFrame,
     explode: { direction: UP, layer: spec.layer },
   })
 
@@ -169,6 +172,7 @@ const buildFlat = (design: Design, d: HiveDimensions): readonly Part[] => {
       solids: box([plan.u0, plan.u1], [d.lidTop, d.roofTop], [plan.v0, plan.v1]),
       fixedTo: ['lid/cladding'],
       layer: 3,
+      isSheet: true,
     }),
   ]
 }
@@ -197,6 +201,7 @@ export const buildRoof = (design: Design, d: HiveDimensions): readonly Part[] =>
       size: { length: along, width: (plan.v1 - plan.v0) / slope.cosine, thickness },
       fixedTo: [fixedTo],
       layer,
+      isSheet: true,
     })
   return [
     ...buildFirrings(design, d, slope),

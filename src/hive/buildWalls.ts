@@ -1,6 +1,6 @@
 import type { Design } from '../design/schema.ts'
 import { type Rect, rect } from '../geometry/rect.ts'
-import { type BuiltPanel, buildPanel } from './buildPanel.ts'
+import { type BuiltPanel, buildPanel, type PanelSpec } from './buildPanel.ts'
 import type { HiveDimensions } from './dimensions.ts'
 import type { PanelId, PanelPlane } from './panelPlane.ts'
 import type { PlacedOpening } from './placeOpenings.ts'
@@ -17,6 +17,20 @@ const WORDS: Readonly<Record<WallId, string>> = {
 }
 
 const isLong = (id: WallId): boolean => id === 'front-wall' || id === 'back-wall'
+
+/** When a wall's cladding goes on: the boards that lap over the other walls' ends go on last. */
+export const claddingStep = ({ walls }: Design, id: WallId): number =>
+  isLong(id) === (walls.corner === 'long-through') ? STEP.claddingThrough : STEP.claddingLapped
+
+const stepsOf = (design: Design, id: WallId): PanelSpec['steps'] => {
+  const panel = isLong(id) ? STEP.longWalls : STEP.endWalls
+  return {
+    rails: panel,
+    lining: panel,
+    insulation: STEP.wallInsulation,
+    cladding: claddingStep(design, id),
+  }
+}
 
 /** Lining and core end at the cavity's corner, or run on past the other walls' cores. */
 const innerOutline = (design: Design, d: HiveDimensions, id: WallId, plane: PanelPlane): Rect => {
@@ -76,12 +90,7 @@ export const buildWalls = (
       claddingFixedTo: `ring/rest-${id}`,
       // The rest ring is all timber, over the whole inside length of the wall.
       extraTimberArea: (plane.cavity.u1 - plane.cavity.u0) * d.restDepth,
-      steps: {
-        rails: STEP.wallRails,
-        lining: STEP.wallLining,
-        insulation: STEP.wallInsulation,
-        cladding: STEP.wallCladding,
-      },
+      steps: stepsOf(design, id),
       names: { lining: `${WORDS[id]} lining`, cladding: `${WORDS[id]} cladding` },
     })
   })

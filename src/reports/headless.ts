@@ -4,6 +4,7 @@ import type { Point2, PrismSolid } from '../geometry/solid.ts'
 import type { Axis } from '../geometry/vector.ts'
 import type { Hive, Opening } from '../hive/hive.ts'
 import type { Part } from '../hive/part.ts'
+import { describeCutting } from './headlessCutting.ts'
 import type { HeadlessReport } from './headlessSchema.ts'
 import type { HeatFieldAnswer } from './heat/field/heatFieldAnswer.ts'
 import type { Report } from './report.ts'
@@ -35,11 +36,16 @@ export const buildHeadlessReport = (input: HeadlessInput): HeadlessReport => {
     parts: hive.parts.map(describePart),
     cavityMm: hive.cavities.map(({ colony, box }) => ({ colony, boxMm: box })),
     heat: describeHeat(heat),
-    shop: { ...shop, cutList: shop.cutList.map(describeRow) },
+    shop: describeShop(shop),
     keeper,
     checks,
     warnings: [...warnings, ...methodWarnings(report)],
   }
+}
+
+const describeShop = (shop: Report['shop']): HeadlessReport['shop'] => {
+  const { plan: _, cutting: __, ...rest } = shop
+  return { ...rest, cutList: shop.cutList.map(describeRow), cutting: describeCutting(shop) }
 }
 
 /** The field without its grid, which is long and of use to the page alone. */

@@ -1,12 +1,13 @@
 import { z } from 'zod'
 import { designSchema } from '../design/schema.ts'
+import { change, names, numbersNamed, sizeMm } from './headlessParts.ts'
+import { shopSchema } from './headlessShopSchema.ts'
 
 /**
  * What the report command prints, as a schema: the contract for programs that read it. Units stand in
  * the names. `public/schema/report.schema.json` is made from this, and a test keeps the two the same.
  */
 const number = (about: string) => z.number().describe(about)
-const names = z.array(z.string())
 
 const boxMm = z
   .strictObject({
@@ -35,8 +36,6 @@ const prismMm = z
     toMm: z.number(),
   })
   .describe('A polygon pushed along an axis.')
-
-const sizeMm = { lengthMm: z.number(), widthMm: z.number(), thicknessMm: z.number() }
 
 const part = z.strictObject({
   id: z.string(),
@@ -92,11 +91,6 @@ const dimensions = z
     frameCentresMm: z.array(z.number()).describe('Middle of each frame along x.'),
   })
   .describe('Leading dimensions; heights are from the upper face of the floor.')
-
-function numbersNamed<const K extends string>(keys: readonly K[]) {
-  // The entries are made from the keys themselves, so the record has exactly these keys.
-  return Object.fromEntries(keys.map((key) => [key, z.number()])) as Record<K, z.ZodNumber>
-}
 
 const rowItem = z.strictObject({
   kind: z.enum(['frame', 'follower', 'divider', 'space', 'play', 'empty']),
@@ -215,59 +209,6 @@ const heat = z.strictObject({
   months: z.array(z.strictObject({ month: z.int(), outsideC: z.number(), lossW: z.number() })),
 })
 
-const operation = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('slot'), widthMm: z.number(), heightMm: z.number() }),
-  z.strictObject({ kind: z.literal('holes'), diameterMm: z.number(), count: z.int() }),
-  z.strictObject({
-    kind: z.literal('notch'),
-    widthMm: z.number(),
-    depthMm: z.number(),
-    count: z.int(),
-  }),
-  z.strictObject({ kind: z.literal('bevel'), angleDeg: z.number() }),
-  z.strictObject({ kind: z.literal('taper'), fromMm: z.number(), toMm: z.number() }),
-  z.strictObject({ kind: z.literal('groove'), widthMm: z.number(), depthMm: z.number() }),
-])
-
-const shop = z.strictObject({
-  cutList: z.array(
-    z.strictObject({
-      label: z.string(),
-      name: z.string(),
-      material: z.string(),
-      materialName: z.string(),
-      ...sizeMm,
-      count: z.int(),
-      grain: z.enum(['length', 'width', 'none']),
-      hand: z.enum(['left', 'right', 'none']),
-      massKgEach: z.number(),
-      operations: z.array(operation),
-      groups: names,
-      partIds: names,
-      bought: z.boolean(),
-      stock: z.string().optional(),
-    }),
-  ),
-  totals: z.array(
-    z.strictObject({
-      material: z.string(),
-      materialName: z.string(),
-      thicknessMm: z.number(),
-      pieces: z.int(),
-      areaM2: z.number(),
-      volumeM3: z.number(),
-      lengthM: z.number(),
-      massKg: z.number(),
-    }),
-  ),
-  massKg: z
-    .strictObject(numbersNamed(['empty', 'lid', 'floor', 'body', 'frames', 'stand']))
-    .describe('Without bees and honey; `empty` is the sum of the others.'),
-  partCount: z.int(),
-  distinctParts: z.int(),
-  sundries: z.array(z.strictObject({ name: z.string(), count: z.number(), use: z.string() })),
-})
-
 const lift = z.strictObject({
   name: z.string(),
   massKg: z.number(),
@@ -298,12 +239,7 @@ const check = z.strictObject({
   fix: z
     .strictObject({
       label: z.string(),
-      changes: z.array(
-        z.strictObject({
-          field: z.string().describe('Path in the design: `cavity.endBarSpaceMm`.'),
-          value: z.union([z.number(), z.string(), z.boolean()]),
-        }),
-      ),
+      changes: z.array(change),
     })
     .optional(),
   partIds: names,
@@ -320,7 +256,7 @@ export const headlessSchema = z
       .array(z.strictObject({ colony: z.int(), boxMm }))
       .describe('Air that bees can reach, by colony from the left.'),
     heat,
-    shop,
+    shop: shopSchema,
     keeper,
     checks: z.array(check),
     warnings: names,

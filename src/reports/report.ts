@@ -5,6 +5,7 @@ import { computeHeat, type HeatReport } from './heat/computeHeat.ts'
 import type { HeatFieldAnswer } from './heat/field/heatFieldAnswer.ts'
 import { computeKeeper, type KeeperReport } from './keeper/computeKeeper.ts'
 import { computeShop, type ShopReport } from './shop/computeShop.ts'
+import type { CuttingPlan } from './shop/cutting/cuttingPlan.ts'
 
 /** Every answer about one hive. Pure: the same design gives the same report. */
 export interface Report {
@@ -16,11 +17,16 @@ export interface Report {
 
 /**
  * Runs all reports on a hive; the checks read the others' answers. The field takes longer than all
- * else together, so it is solved elsewhere and given when it is there.
+ * else together, so it is solved elsewhere and given when it is there; so is the cutting plan.
  */
-export const runReports = (design: Design, hive: Hive, field?: HeatFieldAnswer): Report => {
+export const runReports = (
+  design: Design,
+  hive: Hive,
+  field?: HeatFieldAnswer,
+  plan?: CuttingPlan,
+): Report => {
   const heat = computeHeat(design, hive, field)
-  const shop = computeShop(design, hive)
+  const shop = computeShop(design, hive, plan)
   const keeper = computeKeeper(design, hive, shop)
   return { heat, shop, keeper, checks: runChecks({ design, hive, heat, shop, keeper }) }
 }

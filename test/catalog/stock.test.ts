@@ -1,6 +1,5 @@
-import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { nominalFor, STOCK_SECTIONS } from '../../src/catalog/stock.ts'
+import { STOCK_SECTIONS, sectionText } from '../../src/catalog/stock.ts'
 
 describe('STOCK_SECTIONS', () => {
   it('gives every row its own id, positive sides and a source', () => {
@@ -56,47 +55,22 @@ describe('STOCK_SECTIONS', () => {
   })
 })
 
-describe('nominalFor', () => {
+describe('sectionText', () => {
+  const named = (nominal: string): string => {
+    const row = STOCK_SECTIONS.find((candidate) => candidate.nominal === nominal)
+    if (row === undefined) throw new Error(nominal)
+    return sectionText(row)
+  }
+
   it('names the trade size and what it really measures', () => {
-    expect(nominalFor(38.1, 88.9, 'us')).toBe('from 2x4 (38.1 × 88.9 actual)')
-    expect(nominalFor(38, 63, 'metric')).toBe('from CLS 38 × 63')
+    expect(named('2x4')).toBe('from 2x4 (38.1 × 88.9 actual)')
+    expect(named('ex 25 x 100')).toBe('from ex 25 × 100 (20 × 94 actual)')
   })
 
-  it('takes the section with the least timber that still holds the part', () => {
-    // 19 x 60: 1x3 (63.5 wide) holds it, 1x2 (38.1 wide) does not.
-    expect(nominalFor(19, 60, 'us')).toBe('from 1x3 (19.05 × 63.5 actual)')
-    // 30 x 30 is too thick for any 1x.
-    expect(nominalFor(30, 30, 'us')).toBe('from 2x2 (38.1 × 38.1 actual)')
-    // 24 x 44 is too thick for planed 20; 25 x 50 = 1250 mm² is the next.
-    expect(nominalFor(24, 44, 'metric')).toBe('from sawn 25 × 50')
-  })
-
-  it('does not mistake the trade size for the real one', () => {
-    // A true 2 x 4 inch part cannot come from a 2x4, nor from any other 2x.
-    expect(nominalFor(50.8, 101.6, 'us')).toBeUndefined()
-    // A 100 mm wide part cannot come from a planed "ex 100", which is 94.
-    expect(nominalFor(20, 100, 'metric')).toBe('from sawn 25 × 100')
-  })
-
-  it('lets an 89 mm rail come from a 2x4, but not a 90 mm one', () => {
-    expect(nominalFor(38, 89, 'us')).toBe('from 2x4 (38.1 × 88.9 actual)')
-    expect(nominalFor(38, 90, 'us')).toBe('from 2x6 (38.1 × 139.7 actual)')
-  })
-
-  it('finds nothing for parts too large, and for sides that are not positive numbers', () => {
-    expect(nominalFor(20, 400, 'metric')).toBeUndefined()
-    for (const bad of [0, -5, Number.NaN, Number.POSITIVE_INFINITY]) {
-      expect(nominalFor(bad, 20, 'metric')).toBeUndefined()
-      expect(nominalFor(20, bad, 'us')).toBeUndefined()
-    }
-  })
-
-  it('gives the same answer whichever side is named first', () => {
-    const side = fc.double({ min: 1, max: 300, noNaN: true })
-    fc.assert(
-      fc.property(side, side, fc.constantFrom('us', 'metric'), (a, b, system) => {
-        expect(nominalFor(a, b, system)).toBe(nominalFor(b, a, system))
-      }),
+  it('says a section whose name is its size only once', () => {
+    expect(named('CLS 38 x 63')).toBe('from CLS 38 × 63')
+    expect(sectionText({ nominal: 'own 22 x 120', thicknessMm: 22, widthMm: 120 })).toBe(
+      'from own 22 × 120',
     )
   })
 })

@@ -1,5 +1,4 @@
 import { materialById } from '../../catalog/materials.ts'
-import { STOCK_SECTIONS } from '../../catalog/stock.ts'
 import type { Design } from '../../design/schema.ts'
 import type { Hive } from '../../hive/hive.ts'
 import type { CutListRow, ShopReport } from '../shop/computeShop.ts'
@@ -10,7 +9,7 @@ import { fewerFrames } from './fewerFrames.ts'
 interface Context {
   readonly design: Design
   readonly hive: Pick<Hive, 'dimensions'>
-  readonly shop: Pick<ShopReport, 'cutList'>
+  readonly shop: Pick<ShopReport, 'cutList' | 'setUps'>
 }
 
 /** Whether the parts come out of the boards and through the saws that the builder has. */
@@ -55,8 +54,30 @@ const checkLongest = ({ design, hive }: Context, sawn: readonly CutListRow[]): r
   ]
 }
 
-const checkRips = ({ design }: Context, sawn: readonly CutListRow[]): readonly Check[] =>
-  design.shop.tableSaw ? checkWidestRip(design, sawn) : checkRipsByHand(sawn)
+const checkRips = (context: Context, sawn: readonly CutListRow[]): readonly Check[] => {
+  switch (context.design.shop.tools) {
+    case 'table-saw':
+      return checkWidestRip(context.design, sawn)
+    case 'circular-saw':
+      return [
+        assess({
+          ...ripsByHand(context),
+          id: 'narrow-strips',
+          title: 'Kinds of part too narrow or thin for a hand-held saw',
+          why: 'Have these ripped where you buy the wood, or choose sizes that are sold.',
+        }),
+      ]
+    case 'hand-tools':
+      return [
+        assess({
+          ...ripsByHand(context),
+          id: 'rips-without-saw',
+          title: 'Kinds of part to rip by hand',
+          why: 'Buy these planed to width, have them ripped, or choose sizes that are sold.',
+        }),
+      ]
+  }
+}
 
 const checkWidestRip = (
   { shop }: Pick<Design, 'shop'>,
@@ -78,36 +99,21 @@ const checkWidestRip = (
   ]
 }
 
-/** Without a table saw: wooden rows that no shop sells in this section. Many people buy their frames. */
-const checkRipsByHand = (sawn: readonly CutListRow[]): readonly Check[] => {
-  const ripped = sawn.filter(
-    (row) =>
-      materialById(row.material).family === 'wood' &&
-      !row.groups.includes('frames') &&
-      !isSold(row),
+/** Rows that the builder's saw can't bring to width or thickness. Many people buy their frames. */
+const ripsByHand = ({ shop }: Context) => {
+  const labels = new Set(
+    shop.setUps.setUps
+      .filter(({ kind, problem }) => problem !== undefined && (kind === 'rip' || kind === 'resaw'))
+      .flatMap(({ rows }) => rows.map(({ label }) => label)),
   )
-  return [
-    assess({
-      id: 'rips-without-saw',
-      title: 'Kinds of part to rip without a table saw',
-      quantity: 'count',
-      measured: ripped.length,
-      band: { high: 0 },
-      why: 'Have these ripped where you buy the wood, or choose sizes that are sold.',
-      source: 'common practice; frames not counted',
-      partIds: ripped.flatMap(({ partIds }) => partIds.slice(0, 1)).slice(0, 4),
-    }),
-  ]
-}
-
-/** A planed section is sold to about a millimetre. */
-const SOLD_TO_MM = 1
-
-const isSold = ({ thicknessMm, widthMm }: CutListRow): boolean => {
-  const [thin, wide] = [Math.min(thicknessMm, widthMm), Math.max(thicknessMm, widthMm)]
-  return STOCK_SECTIONS.some(
-    (section) =>
-      Math.abs(section.thicknessMm - thin) <= SOLD_TO_MM &&
-      Math.abs(section.widthMm - wide) <= SOLD_TO_MM,
+  const rows = shop.cutList.filter(
+    ({ label, groups }) => labels.has(label) && !groups.includes('frames'),
   )
+  return {
+    quantity: 'count',
+    measured: rows.length,
+    band: { high: 0 },
+    source: 'common practice; frames not counted',
+    partIds: rows.flatMap(({ partIds }) => partIds.slice(0, 1)).slice(0, 4),
+  } as const
 }

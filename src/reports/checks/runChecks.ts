@@ -4,6 +4,7 @@ import { checkBoards } from './boards.ts'
 import { canBuildWith } from './canBuildWith.ts'
 import type { Check, CheckContext } from './check.ts'
 import { checkColdSpots } from './coldSpots.ts'
+import { checkCuttable } from './cuttable.ts'
 import { checkDivider } from './divider.ts'
 import { checkEntranceHeight } from './entranceHeight.ts'
 import { checkEntrances } from './entrances.ts'
@@ -59,6 +60,7 @@ const CHECKERS: readonly ((context: CheckContext) => readonly Check[])[] = [
   checkWorkingHeight,
   checkFloorSwing,
   checkBoards,
+  checkCuttable,
 ]
 
 /**

@@ -1,5 +1,4 @@
 import { materialById } from '../../catalog/materials.ts'
-import { nominalFor } from '../../catalog/stock.ts'
 import { boundingBox, boxExtent } from '../../geometry/box.ts'
 import { solidBounds } from '../../geometry/solid.ts'
 import type { Part, PartGroup } from '../../hive/part.ts'
@@ -26,14 +25,12 @@ type NewRow = Omit<CutListRow, 'label'>
  * Gathers parts that are truly identical: same material, finished size to 0.01 mm, way of the grain,
  * operations and shape, however they stand in the hive. A mirror image that no turn makes equal is
  * kept apart as the other hand. Rows stand in the order of building, then by material, then by size,
- * bought things last. One pass over the parts.
+ * bought things last. What each is sawn from is found later, with all rows at hand: see `nameStock`.
+ * One pass over the parts.
  */
-export const cutList = (
-  parts: readonly Part[],
-  system: 'metric' | 'us' = 'metric',
-): readonly CutListRow[] => {
+export const cutList = (parts: readonly Part[]): readonly CutListRow[] => {
   const batches = gatherBatches(parts)
-  const rows = [...batches.values()].map((batch): NewRow => newRow(batch, batches, system))
+  const rows = [...batches.values()].map((batch): NewRow => newRow(batch, batches))
   return rows.sort(compareRows).map((row, i) => ({ label: rowLabel(i), ...row }))
 }
 
@@ -79,7 +76,6 @@ const grainOf = (part: Part): CutListRow['grain'] => {
 const newRow = (
   { base, shape, first, grain, parts }: Batch,
   batches: ReadonlyMap<string, Batch>,
-  system: 'metric' | 'us',
 ): NewRow => {
   const material = materialById(first.material)
   const { length, width, thickness } = first.size
@@ -102,10 +98,7 @@ const newRow = (
     ),
     partIds: parts.map((part) => part.id),
     bought: first.bought,
-    stock:
-      material.family === 'wood' && !first.bought
-        ? nominalFor(thickness, width, system)
-        : undefined,
+    stock: undefined,
   }
 }
 

@@ -6,7 +6,7 @@ describe('proposeFix', () => {
     const changes = [
       { field: 'cavity.frames', value: 20 },
       { field: 'stand.form', value: 'legs' },
-      { field: 'shop.tableSaw', value: true },
+      { field: 'shop.cutToCarry', value: true },
       { field: 'walls.liningMaterial', value: 'plywood-softwood' },
       { field: 'openings.entrances.1.heightMm', value: 7 },
     ]
@@ -19,7 +19,7 @@ describe('proposeFix', () => {
     ['cavity.aboveSpaceMm', -1],
     ['stand.form', 'table'],
     ['walls.liningMaterial', 'xps'],
-    ['shop.tableSaw', 1],
+    ['shop.cutToCarry', 1],
     ['walls.nothing', 1],
   ])('offers nothing when %s would be %s', (field, value) => {
     expect(proposeFix('bad', [{ field, value }])).toBeUndefined()

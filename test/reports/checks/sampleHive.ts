@@ -56,7 +56,7 @@ export const SAMPLE: Design = withFields(
     { field: 'keeper.comfortableLiftKg', value: 8 },
     { field: 'keeper.elbowHeightMm', value: 1050 },
     { field: 'keeper.people', value: 1 },
-    { field: 'shop.tableSaw', value: true },
+    { field: 'shop.tools', value: 'table-saw' },
     { field: 'shop.ripLimitMm', value: 1200 },
     { field: 'shop.longestBoardMm', value: 2400 },
   ],

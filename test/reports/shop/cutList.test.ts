@@ -122,15 +122,6 @@ describe('cutList', () => {
     expect(rows.reduce((sum, row) => sum + row.count, 0)).toBe(60)
   })
 
-  it('names the section that a wooden part is sawn from, in the system asked for', () => {
-    const rail = piece([at(0, 0, 0, 400, 38, 89)])
-    expect(cutList([rail], 'metric')[0]?.stock).toContain('CLS 38 × 89')
-    expect(cutList([rail], 'us')[0]?.stock).toContain('2x4')
-    expect(
-      cutList([piece([at(0, 0, 0, 400, 12, 89)], { material: 'plywood-birch' })])[0]?.stock,
-    ).toBeUndefined()
-  })
-
   it('looks at each part a fixed number of times, however many there are', () => {
     let looks = 0
     const sideBars = (count: number) =>

@@ -1,48 +1,41 @@
 import { describe, expect, it } from 'vitest'
-import { DEFAULT_DESIGN } from '../../../src/design/defaults.ts'
-import { computeShop } from '../../../src/reports/shop/computeShop.ts'
+import { hiveMasses } from '../../../src/reports/shop/hiveMasses.ts'
+import { materialTotals } from '../../../src/reports/shop/materialTotals.ts'
 import { stockSystemOf } from '../../../src/reports/shop/stockSystem.ts'
 import { at, piece } from './pieces.ts'
 
 const block = [at(0, 0, 0, 1000, 100, 100)]
 
-describe('computeShop', () => {
+describe('the sums over parts', () => {
   // Spruce is 450 kg/m3, so a block of 0.01 m3 is 4.5 kg.
-  const hive = {
-    parts: [
-      piece(block, { id: 'lid', motion: 'lid', group: 'lid' }),
-      piece(block, { id: 'floor', motion: 'floor', group: 'floor' }),
-      piece(block, { id: 'wall' }),
-      piece(block, { id: 'cover', motion: 'cover', group: 'covers' }),
-      piece(block, { id: 'bar', motion: 'frame', group: 'frames' }),
-      piece(block, { id: 'leg', group: 'stand' }),
-    ],
-    sundries: [{ name: 'Screw', count: 4, use: 'legs' }],
-  }
-  const shop = computeShop(DEFAULT_DESIGN, hive)
+  const parts = [
+    piece(block, { id: 'lid', motion: 'lid', group: 'lid' }),
+    piece(block, { id: 'floor', motion: 'floor', group: 'floor' }),
+    piece(block, { id: 'wall' }),
+    piece(block, { id: 'cover', motion: 'cover', group: 'covers' }),
+    piece(block, { id: 'bar', motion: 'frame', group: 'frames' }),
+    piece(block, { id: 'leg', group: 'stand' }),
+  ]
 
   it('counts each mass once', () => {
-    expect(shop.massKg.lid).toBeCloseTo(4.5, 9)
-    expect(shop.massKg.floor).toBeCloseTo(4.5, 9)
-    expect(shop.massKg.frames).toBeCloseTo(4.5, 9)
-    expect(shop.massKg.stand).toBeCloseTo(4.5, 9)
-    expect(shop.massKg.body).toBeCloseTo(9, 9)
-    expect(shop.massKg.empty).toBeCloseTo(27, 9)
+    const massKg = hiveMasses(parts)
+    expect(massKg.lid).toBeCloseTo(4.5, 9)
+    expect(massKg.floor).toBeCloseTo(4.5, 9)
+    expect(massKg.frames).toBeCloseTo(4.5, 9)
+    expect(massKg.stand).toBeCloseTo(4.5, 9)
+    expect(massKg.body).toBeCloseTo(9, 9)
+    expect(massKg.empty).toBeCloseTo(27, 9)
   })
 
   it('gives totals that sum to the empty hive', () => {
-    expect(shop.totals).toHaveLength(1)
-    const [total] = shop.totals
+    const totals = materialTotals(parts)
+    expect(totals).toHaveLength(1)
+    const [total] = totals
     expect(total).toMatchObject({ material: 'spruce', thicknessMm: 100, pieces: 6 })
     expect(total?.massKg).toBeCloseTo(27, 9)
     expect(total?.lengthM).toBeCloseTo(6, 9)
     expect(total?.areaM2).toBeCloseTo(0.6, 9)
     expect(total?.volumeM3).toBeCloseTo(0.06, 9)
-  })
-
-  it('counts parts, distinct parts and hands the sundries on', () => {
-    expect([shop.partCount, shop.distinctParts]).toEqual([6, 1])
-    expect(shop.sundries).toEqual(hive.sundries)
   })
 })
 
