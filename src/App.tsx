@@ -7,10 +7,12 @@ import { runReports } from './reports/report.ts'
 import type { SheetPicture } from './sheets/pages/sheetPage.ts'
 import { type Answer, answersFor } from './store/answers.ts'
 import { browserTimer } from './store/browserTimer.ts'
+import { useCuttingPlan } from './store/cuttingPlan.ts'
 import { useDesignStore } from './store/designStore.ts'
 import { useHeatField } from './store/heatField.ts'
+import { isCuttingKnown, isHeatKnown } from './store/knownEnough.ts'
 import { useViewStore } from './store/viewStore.ts'
-import { waitForHeat } from './store/waitForHeat.ts'
+import { waitUntil } from './store/waitUntil.ts'
 import { buildSheetInWorker, SHEET_CANCELLED, type SheetRequest } from './workers/sheetClient.ts'
 
 declare global {
@@ -44,18 +46,22 @@ const drawForSheet = async (): Promise<SheetPicture | undefined> => {
   return bytes && { bytes, ...size, kind: 'jpeg' }
 }
 
-/** The heat is worth waiting for, but not for ever: the sheet can do without. */
-const HEAT_PATIENCE = { field: useHeatField, timer: browserTimer, mostMs: 10_000 }
+/** Heat and cutting plans are worth waiting for, but not for ever: the sheet can do without. */
+const PATIENCE = { timer: browserTimer, mostMs: 10_000 }
 
-/** What the sheet says: the hive as it is now, with its heat once that is known. */
+/** What the sheet says: the hive as it is now, with its heat and its plans once they are known. */
 const gatherForSheet = async (): Promise<Answer & Pick<SheetRequest, 'comparisons'>> => {
   const { answer } = answersFor(useDesignStore.getState().design)
   if (answer === undefined) throw new Error('There is no hive that can be built yet.')
   const { design, hive } = answer
-  await waitForHeat(design, HEAT_PATIENCE)
+  await Promise.all([
+    waitUntil(isHeatKnown(design), { ...PATIENCE, store: useHeatField }),
+    waitUntil(isCuttingKnown(answer.report.shop.cutting), { ...PATIENCE, store: useCuttingPlan }),
+  ])
   const { answer: field, answerDesign, comparisons, comparisonsDesign } = useHeatField.getState()
   const isFull = answerDesign === design && field?.quality === 'full'
-  const report = runReports(design, hive, isFull ? field : undefined)
+  const { plan } = useCuttingPlan.getState()
+  const report = runReports(design, hive, isFull ? field : undefined, plan)
   return {
     design,
     hive,

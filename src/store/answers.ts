@@ -4,6 +4,8 @@ import type { Hive } from '../hive/hive.ts'
 import type { Refusal } from '../hive/refusal.ts'
 import type { HeatFieldAnswer } from '../reports/heat/field/heatFieldAnswer.ts'
 import { type Report, runReports } from '../reports/report.ts'
+import type { CuttingPlan } from '../reports/shop/cutting/cuttingPlan.ts'
+import { useCuttingPlan } from './cuttingPlan.ts'
 import { useDesignStore } from './designStore.ts'
 import { type HeatFieldState, useHeatField } from './heatField.ts'
 
@@ -27,10 +29,12 @@ export interface Answers {
 let lastDesign: Design | undefined
 let last: Answers = { answer: undefined, refusals: [], stale: false }
 let lastField: HeatFieldAnswer | undefined
+let lastPlan: CuttingPlan | undefined
 
 /**
  * Derives hive and report, remembered by the identity of the design, with the last good one kept. Once
- * the field of the hive that is shown is solved, its report is made again with the field in it.
+ * the field of the hive that is shown is solved, its report is made again with the field in it, and so
+ * it is with each better plan of boards and sheets.
  */
 export const answersFor = (design: Design): Answers => {
   if (design !== lastDesign) {
@@ -44,7 +48,7 @@ export const answersFor = (design: Design): Answers => {
     lastDesign = design
   }
   const { answer } = last
-  if (answer !== undefined && fieldOf(answer.design) !== lastField) {
+  if (answer !== undefined && isOutdated(answer.design)) {
     last = { ...last, answer: answerOf(answer.design, answer.hive) }
   }
   return last
@@ -52,8 +56,12 @@ export const answersFor = (design: Design): Answers => {
 
 const answerOf = (design: Design, hive: Hive): Answer => {
   lastField = fieldOf(design)
-  return { design, hive, report: runReports(design, hive, lastField) }
+  lastPlan = useCuttingPlan.getState().plan
+  return { design, hive, report: runReports(design, hive, lastField, lastPlan) }
 }
+
+const isOutdated = (design: Design): boolean =>
+  fieldOf(design) !== lastField || useCuttingPlan.getState().plan !== lastPlan
 
 /** The solved field of this very design. */
 const fieldOf = (design: Design): HeatFieldAnswer | undefined => {
@@ -62,8 +70,9 @@ const fieldOf = (design: Design): HeatFieldAnswer | undefined => {
 }
 
 export const useAnswers = (): Answers => {
-  // Without these, nothing would ask again when the field comes.
+  // Without these, nothing would ask again when the field or a plan comes.
   useHeatField((s) => s.answer)
   useHeatField((s) => s.answerDesign)
+  useCuttingPlan((s) => s.plan)
   return useDesignStore((s) => answersFor(s.design))
 }

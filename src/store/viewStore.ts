@@ -45,6 +45,14 @@ export interface ViewState {
   readonly heatScale: HeatScale | undefined
   /** What the pointer is over while `showHeat`; undefined over nothing. */
   readonly heatProbe: HeatProbe | undefined
+  /** Ids of the parts that stand in a step of assembly, and of those that are new; undefined when off. */
+  readonly assembly: AssemblyView | undefined
+}
+
+/** One step of assembly: nothing else is shown, and the hive is neither opened nor taken apart. */
+export interface AssemblyView {
+  readonly solid: readonly string[]
+  readonly fresh: readonly string[]
 }
 
 /** A temperature read off the model. */
@@ -57,6 +65,8 @@ export interface HeatProbe {
 interface ViewActions {
   readonly set: (change: Partial<ViewState>) => void
   readonly look: (preset: CameraPreset) => void
+  /** Shows a step of assembly from where it is seen best. */
+  readonly showStep: (step: AssemblyView & { readonly view: CameraPreset }) => void
   readonly select: (partIds: readonly string[]) => void
   /** Shows temperatures or materials. The first time, the scale is the one that fits what is in sight. */
   readonly toggleHeat: () => void
@@ -81,12 +91,18 @@ const INITIAL_VIEW: ViewState = {
   showHeat: false,
   heatScale: undefined,
   heatProbe: undefined,
+  assembly: undefined,
 }
 
 export const useViewStore = create<ViewState & ViewActions>()((set) => ({
   ...INITIAL_VIEW,
   set: (change) => set(change),
   look: (preset) => set((s) => ({ camera: { preset, serial: s.camera.serial + 1 } })),
+  showStep: ({ solid, fresh, view }) =>
+    set((s) => ({
+      assembly: { solid, fresh },
+      camera: { preset: view, serial: s.camera.serial + 1 },
+    })),
   select: (partIds) => set({ selectedPartIds: partIds }),
   toggleHeat: () =>
     set((s) => ({

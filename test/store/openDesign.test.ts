@@ -118,7 +118,7 @@ describe('useOpenStore', () => {
   it('says what was missing in a file, in words', () => {
     setCore(70)
     const { coreMm: _, ...walls } = DEFAULT_DESIGN.walls
-    open().offerText(JSON.stringify({ combwright: 1, ...DEFAULT_DESIGN, walls }), 'file')
+    open().offerText(JSON.stringify({ combwright: 2, ...DEFAULT_DESIGN, walls }), 'file')
     const note = 'What was missing took its usual value: Walls: Insulation thickness.'
     expect(open().pending?.note).toBe(note)
     open().accept()

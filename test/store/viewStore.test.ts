@@ -48,3 +48,15 @@ describe('isClosedUp', () => {
     }
   })
 })
+
+describe('showStep', () => {
+  it('shows a step and looks at it, also when it is asked for twice', () => {
+    view().set(START)
+    view().showStep({ solid: ['a'], fresh: ['b'], view: 'inside' })
+    const { serial } = view().camera
+    expect(view().assembly).toEqual({ solid: ['a'], fresh: ['b'] })
+    expect(view().camera.preset).toBe('inside')
+    view().showStep({ solid: ['a'], fresh: ['b'], view: 'inside' })
+    expect(view().camera.serial).toBe(serial + 1)
+  })
+})

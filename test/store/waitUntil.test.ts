@@ -1,8 +1,10 @@
 import { afterEach, describe, expect, it } from 'vitest'
 import { DEFAULT_DESIGN } from '../../src/design/defaults.ts'
 import type { HeatFieldAnswer } from '../../src/reports/heat/field/heatFieldAnswer.ts'
+import { useCuttingPlan } from '../../src/store/cuttingPlan.ts'
 import { useHeatField } from '../../src/store/heatField.ts'
-import { waitForHeat } from '../../src/store/waitForHeat.ts'
+import { isCuttingKnown, isHeatKnown } from '../../src/store/knownEnough.ts'
+import { waitUntil } from '../../src/store/waitUntil.ts'
 
 const field = useHeatField
 const initial = field.getInitialState()
@@ -22,7 +24,7 @@ const wait = () => {
       isRunning = false
     }
   }
-  const waited = waitForHeat(design, { field, timer, mostMs: 10 }).then(() => {
+  const waited = waitUntil(isHeatKnown(design), { store: field, timer, mostMs: 10 }).then(() => {
     isOver = true
   })
   /** Whether the wait is over by now. */
@@ -34,7 +36,7 @@ const wait = () => {
   return { waited, look, ring: () => ring(), isRunning: () => isRunning }
 }
 
-describe('waitForHeat', () => {
+describe('waitUntil the heat is known', () => {
   it('waits for the full answer and the comparisons of this very design', async () => {
     const { look, isRunning } = wait()
     field.setState({ answer: PREVIEW, answerDesign: design })
@@ -59,5 +61,20 @@ describe('waitForHeat', () => {
     const vain = wait()
     field.setState({ problem: 'There is no matter.' })
     expect(await vain.look()).toBe(true)
+  })
+})
+
+describe('isCuttingKnown', () => {
+  const jobs = { hives: 1, lumber: [], sheets: [], problems: [] }
+  const state = useCuttingPlan.getInitialState()
+  const plan = { jobs, lumber: [], sheets: [], isFinal: true }
+
+  it('wants the last word on these very jobs, or none to be hoped for', () => {
+    const isKnown = isCuttingKnown(jobs)
+    expect(isKnown(state)).toBe(false)
+    expect(isKnown({ ...state, plan: { ...plan, isFinal: false } })).toBe(false)
+    expect(isKnown({ ...state, plan: { ...plan, jobs: { ...jobs, hives: 2 } } })).toBe(false)
+    expect(isKnown({ ...state, plan })).toBe(true)
+    expect(isKnown({ ...state, problem: 'The thread ended.' })).toBe(true)
   })
 })
