@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { CutListRow } from '../../src/reports/shop/computeShop.ts'
-import { cutListCsv } from '../../src/sheets/csv.ts'
+import { cutListCsv } from '../../src/sheets/cutListCsv.ts'
 import { INCH, METRIC } from '../../src/units/preferences.ts'
 
 const ROW: CutListRow = {

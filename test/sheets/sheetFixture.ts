@@ -74,6 +74,7 @@ export const sheetContent = (
   units,
   date: '2031-04-09',
   picture: undefined,
+  stepPictures: [],
   comparisons,
   paper: paperOf(paper),
   type: TYPE,

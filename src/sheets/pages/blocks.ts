@@ -1,4 +1,5 @@
 import type { TextAnchor, TextWeight } from '../drawing.ts'
+import type { Strip } from './strip.ts'
 
 /** A column of a table; widths are shares of the page. */
 export interface TableColumn {
@@ -20,6 +21,9 @@ export type Block =
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'paragraph'; readonly text: string }
   | TableBlock
+  /** Pieces of drawing, one under another, none of them parted. */
+  | { readonly kind: 'strips'; readonly strips: readonly Strip[] }
 
 export const heading = (text: string): Block => ({ kind: 'heading', text })
 export const paragraph = (text: string): Block => ({ kind: 'paragraph', text })
+export const strips = (...all: readonly Strip[]): Block => ({ kind: 'strips', strips: all })

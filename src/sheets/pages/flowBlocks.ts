@@ -14,8 +14,8 @@ const TEXT_WIDTH = 190
 
 /**
  * Sets blocks one under another over as many pages as they need. A heading stays with what follows it,
- * a table row is never parted, a short table is kept whole, and a table's head stands again at the top of
- * each page it runs over.
+ * and so do words above a drawing; a table row is never parted, a short table is kept whole, and a
+ * table's head stands again at the top of each page it runs over.
  * A strip taller than the page overhangs its foot; callers keep cells short enough that none is.
  */
 export const flowBlocks = (
@@ -26,12 +26,10 @@ export const flowBlocks = (
   const pages: DrawingItem[][] = [[]]
   let y = area.y0
   blocks
-    .map((block) => layBlock(block, area, type))
+    .map((block, i) => layBlock(block, area, { type, next: blocks[i + 1] }))
     .forEach((laid, i, all) => {
-      const { strips, head, after, keepsNext } = laid
-      const lead = keepsNext
-        ? leadHeight(laid, area) + leadHeight(all[i + 1], area)
-        : leadHeight(laid, area)
+      const { strips, head, after } = laid
+      const lead = leadFrom(all, i, area)
       if (y > area.y0 && y + lead > area.y1) {
         pages.push([])
         y = area.y0
@@ -62,26 +60,42 @@ interface LaidBlock {
   readonly keepsNext: boolean
 }
 
-const layBlock = (block: Block, area: PaperBox, type: Typesetter): LaidBlock => {
+const layBlock = (
+  block: Block,
+  area: PaperBox,
+  { type, next }: { readonly type: Typesetter; readonly next: Block | undefined },
+): LaidBlock => {
   if (block.kind === 'table') {
     const { head, rows } = layTable(block, area, type)
     return { head, strips: rows, after: AFTER_BLOCK, keepsNext: false }
+  }
+  if (block.kind === 'strips') {
+    return { head: undefined, strips: block.strips, after: AFTER_BLOCK, keepsNext: false }
   }
   const isHeading = block.kind === 'heading'
   return {
     head: undefined,
     strips: isHeading ? headingStrips(block.text, area, type) : textStrips(block.text, area, type),
     after: isHeading ? 0 : AFTER_BLOCK,
-    keepsNext: isHeading,
+    // Words above a drawing are about it.
+    keepsNext: isHeading || next?.kind === 'strips',
   }
+}
+
+/** What must stand together from a block on: its own lead, and that of what it is kept with. */
+const leadFrom = (all: readonly LaidBlock[], index: number, area: PaperBox): number => {
+  const laid = all[index]
+  if (laid === undefined) return 0
+  if (!laid.keepsNext) return leadHeight(laid, area)
+  const whole = laid.strips.reduce((sum, strip) => sum + strip.heightMm, 0)
+  return whole + laid.after + leadFrom(all, index + 1, area)
 }
 
 /** A table no taller than this share of the page is kept on one page. */
 const KEPT_SHARE = 0.6
 
 /** What must stand together at the start of a block: a short table, else the head and the first strip. */
-const leadHeight = (laid: LaidBlock | undefined, area: PaperBox): number => {
-  if (laid === undefined) return 0
+const leadHeight = (laid: LaidBlock, area: PaperBox): number => {
   const headHeight = laid.head?.heightMm ?? 0
   const whole = headHeight + laid.strips.reduce((sum, s) => sum + s.heightMm, 0)
   const isKept = laid.head !== undefined && whole <= KEPT_SHARE * (area.y1 - area.y0)

@@ -32,6 +32,8 @@ export interface SheetContent {
   readonly units: UnitPreferences
   readonly date: string
   readonly picture: SheetPicture | undefined
+  /** The steps of assembly, by their order; those without a picture are told in words. */
+  readonly stepPictures: readonly (SheetPicture | undefined)[]
   /** Other ways to build and other homes; shown only beside the heat in three dimensions. */
   readonly comparisons: HeatComparisons | undefined
   readonly paper: Paper

@@ -23,6 +23,8 @@ export interface BuildSheetInput {
   readonly date: string
   /** A picture for the first sheet; without one the hive is drawn in lines. */
   readonly picture?: SheetPicture
+  /** Pictures of the steps of assembly, by their order. */
+  readonly stepPictures?: readonly (SheetPicture | undefined)[]
   /** Remedies and baselines of this very hive; shown when the report has its field. */
   readonly comparisons?: HeatComparisons
   /** TrueType files of the two weights. */
@@ -83,12 +85,14 @@ const readInput = ({
   fonts,
   picture,
   comparisons,
+  stepPictures = [],
   paper,
   ...rest
 }: BuildSheetInput): SheetContent => ({
   ...rest,
   picture,
   comparisons,
+  stepPictures,
   paper: paperOf(paper),
   type: createTypesetter({
     regular: readFontMetrics(fonts.regular),
