@@ -1,5 +1,6 @@
-import type { ReactNode } from 'react'
+import { lazy, type ReactNode, Suspense } from 'react'
 import type { Hive } from '../hive/hive.ts'
+import { useBench } from '../store/bench.ts'
 import type { OutsideWork } from './actions.ts'
 import { Answers } from './answers/Answers.tsx'
 import { OpenDialog } from './header/OpenDialog.tsx'
@@ -10,9 +11,11 @@ import { LiveSummary } from './LiveSummary.tsx'
 import { NoticeBar } from './NoticeBar.tsx'
 import { TitleBlock } from './TitleBlock.tsx'
 import { useDropFile } from './useDropFile.ts'
-import { PHONE_PX, useMaxWidth } from './useMaxWidth.ts'
+import { FOLDED_HEAD_PX, PHONE_PX, useMaxWidth } from './useMaxWidth.ts'
 import { useShortcuts } from './useShortcuts.ts'
 import { ViewWindow } from './ViewWindow.tsx'
+
+const Bench = lazy(async () => ({ default: (await import('./workshop/bench/Bench.tsx')).Bench }))
 
 interface SheetProps {
   readonly outside: OutsideWork
@@ -24,9 +27,11 @@ export const Sheet = ({ outside, drawHive }: SheetProps) => {
   useShortcuts()
   useDropFile()
   const isPhone = useMaxWidth(PHONE_PX)
-  const view = <ViewWindow drawHive={drawHive} />
+  const isAtBench = useBench((s) => s.isOpen)
+  const isNarrow = useMaxWidth(FOLDED_HEAD_PX)
+  const view = <ViewWindow drawHive={drawHive} isCovered={isAtBench} />
   const answers = (
-    <div className="sheet-answers">
+    <div className="sheet-answers" inert={isAtBench && isNarrow}>
       <Answers />
       <TitleBlock />
     </div>
@@ -41,7 +46,7 @@ export const Sheet = ({ outside, drawHive }: SheetProps) => {
         {/* In one column the hive comes first; the Tab key must go as the eye does. */}
         {isPhone && view}
         <StageRule />
-        <StagePanel />
+        <StagePanel isCovered={isAtBench} />
         {isPhone ? (
           answers
         ) : (
@@ -49,6 +54,11 @@ export const Sheet = ({ outside, drawHive }: SheetProps) => {
             {view}
             {answers}
           </div>
+        )}
+        {isAtBench && (
+          <Suspense>
+            <Bench />
+          </Suspense>
         )}
       </main>
       <LiveSummary />

@@ -8,13 +8,15 @@ import { ViewControls } from './view/ViewControls.tsx'
 interface ViewWindowProps {
   /** Draws a hive; it comes from the scene, which the panels do not know. */
   readonly drawHive: (hive: Hive) => ReactNode
+  /** Something lies over it, so nothing of it can be used. */
+  readonly isCovered: boolean
 }
 
 /** The middle of the sheet: the hive, or word that there is none yet. */
-export const ViewWindow = ({ drawHive }: ViewWindowProps) => {
+export const ViewWindow = ({ drawHive, isCovered }: ViewWindowProps) => {
   const { answer, stale } = useAnswers()
   return (
-    <section className="sheet-view" aria-label="The hive">
+    <section className="sheet-view" aria-label="The hive" inert={isCovered}>
       <div className="view-window">
         {answer && <HeatLegend />}
         <div className="view-hive">

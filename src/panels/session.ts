@@ -1,5 +1,6 @@
 import { attachAutosave } from '../store/attachAutosave.ts'
 import { type Autosave, createAutosave } from '../store/autosave.ts'
+import { keepBenchTicks } from '../store/benchTicks.ts'
 import { useDesignStore } from '../store/designStore.ts'
 import { keepSavedDesigns, SAVED_KEY } from '../store/keepSavedDesigns.ts'
 import { useOpenStore } from '../store/openDesign.ts'
@@ -16,6 +17,7 @@ export const startSession = (): void => {
   takeUpDesign(autosave)
   keepDesign(autosave)
   keepSaved(storage)
+  keepBenchTicks(storage)
   if (new URLSearchParams(location.search).get('quality') === 'low') {
     useViewStore.getState().set({ quality: 'low' })
   }

@@ -42,6 +42,44 @@ export const captureExploded = async (
   return blob === undefined ? undefined : new Uint8Array(await blob.arrayBuffer())
 }
 
+export interface StepStill {
+  readonly solid: readonly string[]
+  readonly fresh: readonly string[]
+  readonly view: CameraPreset
+  readonly widthPx: number
+  readonly heightPx: number
+}
+
+/**
+ * A step of assembly on paper as JPEG, whatever the screen shows; the screen stays as it is. Undefined
+ * when there is no 3D view, or when the hive has none of these parts.
+ */
+export const captureStep = async ({
+  solid,
+  fresh,
+  view,
+  widthPx,
+  heightPx,
+}: StepStill): Promise<Uint8Array<ArrayBuffer> | undefined> => {
+  const blob = await takeBlob(
+    {
+      widthPx,
+      heightPx,
+      ground: 'paper',
+      preset: view,
+      change: {
+        ...PLAIN,
+        explode: 0,
+        showHeat: false,
+        assembly: { solid, fresh },
+        camera: { preset: view, serial: 0 },
+      },
+    },
+    'image/jpeg',
+  )
+  return blob === undefined ? undefined : new Uint8Array(await blob.arrayBuffer())
+}
+
 /** Nothing opened, cut, marked or measured. */
 const PLAIN = {
   lidOpen: 0,
@@ -51,6 +89,7 @@ const PLAIN = {
   selectedPartIds: [],
   hoveredPartId: undefined,
   showDimensions: false,
+  assembly: undefined,
   // As on the sheets beside it.
   heatScale: 'whole',
 } as const

@@ -43,10 +43,10 @@ export const followHeat = (
     })
   }
   const writeProbe = (): void => {
-    const { showHeat, heatProbe, set } = useViewStore.getState()
+    const { showHeat, heatProbe, assembly, set } = useViewStore.getState()
     const partId = over?.part.id
     const share =
-      showHeat && grid !== undefined && over !== undefined
+      showHeat && assembly === undefined && grid !== undefined && over !== undefined
         ? shareAt(grid, over.closedPoint)
         : undefined
     if (share === undefined || partId === undefined) {
@@ -92,7 +92,7 @@ export const followHeat = (
     }),
     useViewStore.subscribe((now, before) => {
       if (now.units !== before.units) writeRanges()
-      if (now.showHeat !== before.showHeat) writeProbe()
+      if (now.showHeat !== before.showHeat || now.assembly !== before.assembly) writeProbe()
     }),
   ]
   return {

@@ -12,6 +12,7 @@ import { createGround } from './ground.ts'
 import { createHeatLayer, type HeatLayer } from './heatLayer.ts'
 import { createLights } from './lights.ts'
 import { createInkUniforms, createLineMaterial, type InkUniforms } from './lineMaterial.ts'
+import { type Marks, marksOf, partTint, UNMARKED } from './marks.ts'
 import { createNoiseTexture } from './noiseTexture.ts'
 import { createPartLines } from './partLines.ts'
 import { type Hit, pickPart, type Ray } from './pickPart.ts'
@@ -43,6 +44,7 @@ export type ModelView = Pick<
   | 'quality'
   | 'showHeat'
   | 'heatScale'
+  | 'assembly'
 >
 
 /** The hive as three.js objects. Everything is written in place; nothing is built anew for an edit. */
@@ -63,8 +65,6 @@ export interface HiveModel {
   readonly dispose: () => void
 }
 
-const SELECTED_TINT = 0.5
-const HOVERED_TINT = 0.16
 const NO_CUT = 1e9
 
 export const createHiveModel = (): HiveModel => {
@@ -104,25 +104,22 @@ export const createHiveModel = (): HiveModel => {
   let bounds: Box = boundsOfPoints([])
   let closed: Box = bounds
   let plane: SectionPlane | undefined
+  let marks: Marks = UNMARKED
   let towardsEye: Vec3 = PRESET_DIRECTIONS['three-quarter']
   let shownDimensions: readonly DimensionLine[] = []
 
-  const tintOf = (id: string): number =>
-    view?.selectedPartIds.includes(id) === true
-      ? SELECTED_TINT
-      : id === view?.hoveredPartId
-        ? HOVERED_TINT
-        : 0
+  const tintOf = (id: string): number => partTint(id, marks)
 
   const writeMarks = (now: ModelView): void => {
-    const marked = { selected: new Set(now.selectedPartIds), hovered: now.hoveredPartId }
+    marks = marksOf(now)
     boxes.writeTints(posed, tintOf)
     prisms.write(posed, tintOf)
-    lines.writeStyles(posed, marked)
+    lines.writeStyles(posed, marks)
   }
 
   const writeDimensions = (now: ModelView, d: Hive['dimensions']): void => {
-    const isShown = now.showDimensions && now.explode < 0.01
+    const isWhole = now.explode < 0.01 && now.assembly === undefined
+    const isShown = now.showDimensions && isWhole
     shownDimensions = isShown ? dimensionLines(d, closed, towardsEye) : []
     corners = [...partCorners, ...shownDimensions.flatMap((line) => line.extensions.flat())]
     dimensionMesh.write(shownDimensions)
@@ -168,11 +165,12 @@ export const createHiveModel = (): HiveModel => {
       if (hides || differs(MARK_KEYS)) writeMarks(nextView)
       if (isMoved || differs(SECTION_KEYS)) {
         writeSection(nextView)
-        const groundY = Math.min(nextHive.dimensions.groundHeight, bounds.y0)
+        const groundY = groundUnder(nextView, nextHive, bounds)
         ground.place(keptBounds(bounds, plane), groundY)
         lights.fit(bounds, groundY)
       }
-      heat.show(nextView)
+      // A half-built hive has no temperatures.
+      heat.show({ ...nextView, showHeat: nextView.showHeat && nextView.assembly === undefined })
       if (differs(['quality'])) {
         lights.setCast(nextView.quality === 'full')
         ground.setCast(nextView.quality === 'full')
@@ -207,9 +205,14 @@ const POSE_KEYS = [
   'frameLift',
   'camera',
   'showDimensions',
+  'assembly',
 ] as const
-const MARK_KEYS = ['selectedPartIds', 'hoveredPartId'] as const
+const MARK_KEYS = ['selectedPartIds', 'hoveredPartId', 'assembly'] as const
 const SECTION_KEYS = ['sectionAxis', 'sectionAt'] as const
+
+/** What is built on the bench stands on the bench, the hive on the ground. */
+const groundUnder = (view: ModelView, hive: Hive, bounds: Box): number =>
+  view.assembly === undefined ? Math.min(hive.dimensions.groundHeight, bounds.y0) : bounds.y0
 
 const sectionOf = (view: ModelView, closed: Box): SectionPlane | undefined => {
   switch (view.sectionAxis) {

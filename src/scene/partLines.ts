@@ -1,6 +1,7 @@
 import type { Material, Mesh } from 'three'
 import type { Part } from '../hive/part.ts'
 import { createLineBatch, type LineRows } from './lineBatch.ts'
+import { type Marks, UNMARKED } from './marks.ts'
 import { AMBER } from './palette.ts'
 import { partEdges } from './partEdges.ts'
 import { hexBytes, INK_COLOUR, lookOfPart } from './partLook.ts'
@@ -11,29 +12,31 @@ export interface PartLines {
   readonly meshes: readonly Mesh[]
   readonly setParts: (posed: readonly PosedPart[]) => void
   readonly writePlaces: (posed: readonly PosedPart[]) => void
-  readonly writeStyles: (posed: readonly PosedPart[], marked: Marked) => void
+  readonly writeStyles: (posed: readonly PosedPart[], marked: Marks) => void
   readonly dispose: () => void
-}
-
-export interface Marked {
-  readonly selected: ReadonlySet<string>
-  readonly hovered: string | undefined
 }
 
 const SELECTED_WEIGHT = 2.6
 const HIDDEN_WEIGHT = 1.3
+/** New in a step of assembly; what stood there before is drawn in thinner ink. */
+const FRESH_WEIGHT = 2.2
+const STANDING_ALPHA = 0.5
 const AMBER_BYTES = hexBytes(AMBER)
 /** Amber darkened towards ink: the outline of a selected part must read on pale wood. */
 const SELECTED_INK = AMBER_BYTES.map((v) => Math.round(v * 0.72)) as [number, number, number]
+/** Darker still: it must read on amber. */
+const FRESH_INK = AMBER_BYTES.map((v) => Math.round(v * 0.42)) as [number, number, number]
 
 export const createPartLines = (ink: Material, hiddenInk: Material): PartLines => {
   const edges = createLineBatch(ink, 3)
   const hidden = createLineBatch(hiddenInk, 4)
   let closed: readonly (readonly number[])[] = []
   let total = 0
-  const writeHidden = (posed: readonly PosedPart[], marked: Marked): void => {
+  const writeHidden = (posed: readonly PosedPart[], marked: Marks): void => {
     const chosen = posed.flatMap((one, i) =>
-      marked.selected.has(one.part.id) ? [{ one, segments: closed[i] ?? [] }] : [],
+      marked.selected.has(one.part.id) && !one.pose.hidden
+        ? [{ one, segments: closed[i] ?? [] }]
+        : [],
     )
     const rows = hidden.reserve(chosen.reduce((n, c) => n + c.segments.length / 6, 0))
     let at = 0
@@ -49,7 +52,7 @@ export const createPartLines = (ink: Material, hiddenInk: Material): PartLines =
     }
     hidden.send('all')
   }
-  let marks: Marked = { selected: new Set(), hovered: undefined }
+  let marks: Marks = UNMARKED
   return {
     meshes: [edges.mesh, hidden.mesh],
     setParts: (posed) => {
@@ -93,11 +96,14 @@ interface EdgeStyle {
   readonly alpha: number
 }
 
-const edgeStyle = (part: Part, isHidden: boolean, { selected, hovered }: Marked): EdgeStyle => {
+const edgeStyle = (part: Part, isHidden: boolean, marks: Marks): EdgeStyle => {
+  const { selected, hovered, fresh } = marks
   if (isHidden) return { weight: 0, ink: INK_COLOUR, alpha: 0 }
   if (selected.has(part.id)) return { weight: SELECTED_WEIGHT, ink: SELECTED_INK, alpha: 1 }
   const { weight, alpha } = lookOfPart(part).edge
+  if (fresh?.has(part.id) === true) return { weight: FRESH_WEIGHT, ink: FRESH_INK, alpha: 1 }
   if (part.id === hovered) return { weight: weight + 0.8, ink: INK_COLOUR, alpha: 1 }
+  if (fresh !== undefined) return { weight, ink: INK_COLOUR, alpha: alpha * STANDING_ALPHA }
   return { weight, ink: INK_COLOUR, alpha }
 }
 

@@ -9,7 +9,7 @@ import { minus, plus } from './vectors.ts'
 /** What of the view state moves parts. */
 export type PoseView = Pick<
   ViewState,
-  'explode' | 'lidOpen' | 'floorOpen' | 'liftedFrame' | 'frameLift' | 'camera'
+  'explode' | 'lidOpen' | 'floorOpen' | 'liftedFrame' | 'frameLift' | 'camera' | 'assembly'
 >
 
 /** Where a part stands against its place in the closed hive: first turned, then moved. */
@@ -29,6 +29,7 @@ export const CLOSED_VIEW: PoseView = {
   liftedFrame: 0,
   frameLift: 0,
   camera: { preset: 'three-quarter', serial: 0 },
+  assembly: undefined,
 }
 
 /** Room in mm between the box and the lower edge of a frame that is lifted right out. */

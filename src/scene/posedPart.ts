@@ -3,7 +3,7 @@ import { solidBounds } from '../geometry/solid.ts'
 import { type Vec3, vec3 } from '../geometry/vector.ts'
 import type { Hive } from '../hive/hive.ts'
 import type { Part } from '../hive/part.ts'
-import { applyPose, type PartPose, type PoseView, partPose } from './pose.ts'
+import { applyPose, CLOSED_VIEW, type PartPose, type PoseView, partPose } from './pose.ts'
 
 /** A part with its place in the present view. */
 export interface PosedPart {
@@ -13,12 +13,20 @@ export interface PosedPart {
   readonly closed: Box
 }
 
-/** All parts of the hive in their places for this view, in the order of `hive.parts`. */
+/**
+ * All parts of the hive in their places for this view, in the order of `hive.parts`. In a step of
+ * assembly what is there stands in its place, and all else is hidden, whatever is open or apart.
+ */
 export const poseParts = (hive: Hive, view: PoseView): readonly PosedPart[] => {
   const closed = closedBounds(hive)
+  const { assembly } = view
+  const standing = assembly && new Set([...assembly.solid, ...assembly.fresh])
   return hive.parts.map((part, i) => ({
     part,
-    pose: partPose(part, hive, view),
+    pose:
+      standing === undefined
+        ? partPose(part, hive, view)
+        : { ...partPose(part, hive, CLOSED_VIEW), hidden: !standing.has(part.id) },
     closed: closed[i] ?? EMPTY,
   }))
 }

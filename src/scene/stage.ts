@@ -81,9 +81,15 @@ export const createStage = ({ gl, scene, camera, labelLayer, invalidate }: Stage
   let serial = -1
   let size = { width: 1, height: 1 }
 
+  const asksInsideClosed = (view: ViewState): boolean =>
+    view.camera.serial !== serial &&
+    view.camera.preset === 'inside' &&
+    view.lidOpen === 0 &&
+    // A step of assembly that looks inside leaves the lid off.
+    view.assembly === undefined
   const show = (view: ViewState): void => {
     if (hive === undefined) return
-    if (view.camera.serial !== serial && view.camera.preset === 'inside' && view.lidOpen === 0) {
+    if (asksInsideClosed(view)) {
       // One can't look into a closed hive; this comes back here with the lid open.
       store.getState().set({ lidOpen: 1 })
       return
@@ -150,6 +156,7 @@ export const createStage = ({ gl, scene, camera, labelLayer, invalidate }: Stage
       if (width === undefined || height === undefined) return undefined
       try {
         if (still.change !== undefined) model.show(hive, { ...view, ...still.change })
+        if (model.corners().length === 0) return undefined
         aimStill(eye, camera, { still, aspect: width / height, corners: model.corners() })
         gl.setPixelRatio(1)
         gl.setSize(width, height, false)
@@ -193,6 +200,7 @@ const MOVES = [
   'frameLift',
   'liftedFrame',
   'showDimensions',
+  'assembly',
 ] as const
 const SHOWN = [
   ...MOVES,

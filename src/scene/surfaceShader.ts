@@ -15,7 +15,7 @@ export const SURFACE_VERTEX_HEAD = /* glsl */ `
 attribute vec3 aLow; // the part's low corner in the closed hive, mm
 attribute vec3 aPart; // size of the box around the part, mm
 attribute vec3 aColour; // linear
-attribute vec4 aKind; // surface code, grain axis (3: none), seed 0..1, amber tint 0..1
+attribute vec4 aKind; // surface code, grain axis (3: none), seed 0..1, amber tint 0..1 (below 0: paper)
 varying vec3 vLocal;
 varying vec3 vFace;
 flat varying vec3 vLow;
@@ -176,7 +176,9 @@ vec3 surfaceColour(vec3 viewNormal, vec3 toEye) {
 /** Goes after the normal is known and before the light is added. */
 export const SURFACE_FRAGMENT_BODY = /* glsl */ `
 diffuseColor.rgb = surfaceColour(normal, normalize(vViewPosition));
-diffuseColor.rgb = mix(diffuseColor.rgb, uAmber * (0.5 + 0.6 * dot(diffuseColor.rgb, vec3(0.333))) * 1.25, vKind.w);
+float grey = dot(diffuseColor.rgb, vec3(0.333));
+diffuseColor.rgb = mix(diffuseColor.rgb, uAmber * (0.5 + 0.6 * grey) * 1.25, max(0.0, vKind.w));
+diffuseColor.rgb = mix(diffuseColor.rgb, vec3(0.86, 0.84, 0.8) * (0.72 + 0.28 * grey), max(0.0, -vKind.w));
 // Heat wants the light alone.
 if (uHeat > 0.5) diffuseColor.rgb = vec3(1.0);
 `
@@ -189,7 +191,7 @@ export const SURFACE_FRAGMENT_HEAT = /* glsl */ `
 if (uHeat > 0.5) {
   float lit = dot(outgoingLight, vec3(0.2126, 0.7152, 0.0722));
   float stripe = abs(fract((gl_FragCoord.x + gl_FragCoord.y) / (11.0 * uWeight)) - 0.5) * 11.0;
-  float marked = vKind.w * 1.7 * (1.0 - smoothstep(0.8, 1.5, stripe));
+  float marked = max(0.0, vKind.w) * 1.7 * (1.0 - smoothstep(0.8, 1.5, stripe));
   vec3 heat = mix(heatColour(vLow + vLocal), uAmber * 0.8, marked);
   // About three steps of CIE lightness; more where it is coldest, as there is nothing colder to read.
   float shade = mix(0.62, 0.9, smoothstep(0.07, 0.17, dot(heat, vec3(0.2126, 0.7152, 0.0722))));

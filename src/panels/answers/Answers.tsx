@@ -1,4 +1,4 @@
-import { useDeferredValue, useState } from 'react'
+import { lazy, Suspense, useDeferredValue, useState } from 'react'
 import { useAnswers } from '../../store/answers.ts'
 import { ChecksAnswer } from './ChecksAnswer.tsx'
 import { CutListAnswer } from './CutListAnswer.tsx'
@@ -6,6 +6,11 @@ import { LiftingAnswer } from './LiftingAnswer.tsx'
 import { openChecks } from './openChecks.ts'
 import { type Tab, Tabs } from './Tabs.tsx'
 import { WarmthAnswer } from './WarmthAnswer.tsx'
+
+/** It comes with the first look at it; most visits begin elsewhere. */
+const WorkshopAnswer = lazy(async () => ({
+  default: (await import('../workshop/WorkshopAnswer.tsx')).WorkshopAnswer,
+}))
 
 /** The answers about the hive as it stands, or about the last one that could be built. */
 export const Answers = () => {
@@ -30,6 +35,15 @@ export const Answers = () => {
     },
     { id: 'lifting', name: 'Lifting', content: <LiftingAnswer keeper={keeper} shop={shop} /> },
     { id: 'cut-list', name: 'Cut list', content: <CutListAnswer shop={shop} /> },
+    {
+      id: 'workshop',
+      name: 'Workshop',
+      content: (
+        <Suspense fallback={<p className="answer-lead">Opening the workshop.</p>}>
+          <WorkshopAnswer shop={shop} />
+        </Suspense>
+      ),
+    },
   ]
   return (
     <section className={stale ? 'answers stale' : 'answers'} aria-label="Answers">

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react'
 import type { CutListRow } from '../../reports/shop/computeShop.ts'
+import { useBench } from '../../store/bench.ts'
 import { useViewStore } from '../../store/viewStore.ts'
 import type { LengthUnit } from '../../units/length.ts'
 import { PHONE_PX } from '../useMaxWidth.ts'
@@ -35,6 +36,7 @@ export const CutListTable = ({ title, rows, unit }: CutListTableProps) => (
 const Row = ({ row, unit }: { readonly row: CutListRow; readonly unit: LengthUnit }) => {
   const line = useRef<HTMLTableRowElement>(null)
   const select = useViewStore((s) => s.select)
+  const measure = useBench((s) => s.measure)
   const isChosen = useViewStore((s) => s.selectedPartIds.some((id) => row.partIds.includes(id)))
   useEffect(() => {
     // On a phone the page itself would jump away from the hive.
@@ -65,6 +67,18 @@ const Row = ({ row, unit }: { readonly row: CutListRow; readonly unit: LengthUni
           {row.materialName}
           {row.stock && `, ${row.stock}`}
         </small>
+        {isChosen && !row.bought && (
+          <button
+            type="button"
+            className="plain measure-button"
+            onClick={(e) => {
+              e.stopPropagation()
+              measure(row.label)
+            }}
+          >
+            Measure what you made
+          </button>
+        )}
       </td>
       <td className="number">{row.count}</td>
     </tr>

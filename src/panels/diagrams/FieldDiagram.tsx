@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react'
-import { type DrawingId, diagramMark, type Line4 } from './diagramMarks.ts'
+import { diagramMark } from './diagramMarks.ts'
 import { FrameEnds, FrameFront, FrameSplit } from './frameDrawings.tsx'
+import type { DrawingId, Line4 } from './mark.ts'
 import { FloorOpen, LidLayers, LidOpen, LidSection, WallFace } from './panelDrawings.tsx'
 import {
   Cluster,
@@ -16,6 +17,19 @@ import {
 } from './placeDrawings.tsx'
 import { CoverPlan, DividedRow, FloorDetail, RestDetail, RowPlan } from './rowDrawings.tsx'
 import { Crew, Fence, Kerf, Load, Plank } from './shopDrawings.tsx'
+import {
+  BoardSolid,
+  Carry,
+  Guide,
+  Hives,
+  Knot,
+  Offcut,
+  Pile,
+  PriceTag,
+  SheetSolid,
+  TrimmedBoard,
+  TrimmedSheet,
+} from './stockDrawings.tsx'
 
 /** The small drawing beside a number, with what the number measures picked out in amber. */
 export const FieldDiagram = ({ path }: { readonly path: string }) => {
@@ -91,4 +105,15 @@ const DRAWINGS: Readonly<Record<DrawingId, ReactNode>> = {
   kerf: <Kerf />,
   fence: <Fence />,
   plank: <Plank />,
+  guide: <Guide />,
+  trimmedBoard: <TrimmedBoard />,
+  trimmedSheet: <TrimmedSheet />,
+  carry: <Carry />,
+  offcut: <Offcut />,
+  hives: <Hives />,
+  priceTag: <PriceTag />,
+  boardSolid: <BoardSolid />,
+  sheetSolid: <SheetSolid />,
+  pile: <Pile />,
+  knot: <Knot />,
 }

@@ -1,51 +1,9 @@
-/** The little drawings, each on a sheet of 120 by 84 units. They explain; they are not to scale. */
-export type DrawingId =
-  | 'frameFront'
-  | 'frameSplit'
-  | 'frameEnds'
-  | 'rowPlan'
-  | 'dividedRow'
-  | 'coverPlan'
-  | 'restDetail'
-  | 'floorDetail'
-  | 'wallLayers'
-  | 'lidLayers'
-  | 'floorLayers'
-  | 'wallFace'
-  | 'lidSection'
-  | 'lidOpen'
-  | 'floorOpen'
-  | 'entrance'
-  | 'vent'
-  | 'landing'
-  | 'standFront'
-  | 'standPerson'
-  | 'year'
-  | 'humidity'
-  | 'cluster'
-  | 'stores'
-  | 'warmAir'
-  | 'load'
-  | 'crew'
-  | 'kerf'
-  | 'fence'
-  | 'plank'
-
-export type Line4 = readonly [x1: number, y1: number, x2: number, y2: number]
-export type Rect4 = readonly [x: number, y: number, width: number, height: number]
-
-/** What a field measures in its drawing: dimension lines and areas that are picked out in amber. */
-export interface DiagramMark {
-  readonly drawing: DrawingId
-  readonly dimension?: Line4
-  readonly areas?: readonly Rect4[]
-  /** A free amber line, for arcs and slopes: SVG path data. */
-  readonly path?: string
-}
+import type { DiagramMark } from './mark.ts'
+import { SHOP_MARKS } from './shopMarks.ts'
 
 /** The mark for a number's path; list positions (`entrances.0`) do not matter. */
 export const diagramMark = (path: string): DiagramMark | undefined =>
-  MARKS[path.replace(/\.\d+\./, '.')]
+  MARKS[path.replace(/\.\d+(?=\.)/g, '')]
 
 const layers = (group: 'walls' | 'lid' | 'floor'): Readonly<Record<string, DiagramMark>> => {
   const drawing = `${group === 'walls' ? 'wall' : group}Layers` as const
@@ -319,7 +277,5 @@ const MARKS: Readonly<Record<string, DiagramMark>> = {
   'colony.cavityAirC': { drawing: 'warmAir', path: 'M60 62V36' },
   'keeper.comfortableLiftKg': { drawing: 'load', path: 'M60 40V10m-8 10 8-12 8 12' },
   'keeper.people': { drawing: 'crew', path: 'M20 20a6 6 0 1 0 .1 0M100 20a6 6 0 1 0 .1 0' },
-  'shop.kerfMm': { drawing: 'kerf', areas: [[56, 24, 7, 36]], dimension: [56, 70, 63, 70] },
-  'shop.ripLimitMm': { drawing: 'fence', dimension: [38, 70, 92, 70] },
-  'shop.longestBoardMm': { drawing: 'plank', dimension: [8, 66, 112, 66] },
+  ...SHOP_MARKS,
 }

@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import { cutListCsv } from '../../sheets/csv.ts'
+import { cutListCsv } from '../../sheets/cutListCsv.ts'
 import { fileNameFor } from '../../sheets/fileNames.ts'
 import { answersFor } from '../../store/answers.ts'
 import { useDesignStore } from '../../store/designStore.ts'
@@ -13,7 +13,19 @@ const SIZES = [
   { widthPx: 3840, heightPx: 2400, name: 'Picture for print, 3840 × 2400' },
 ] as const
 
-/** Pictures of the view, and the cut list as a table file. */
+/** The lists of the workshop, by the names that they have as tables. */
+const LISTS = [
+  'shopping list',
+  'boards',
+  'sheets',
+  'set-ups',
+  'fasteners',
+  'hardware',
+  'assembly',
+  'labels',
+] as const
+
+/** Pictures of the view, and the lists as table files. */
 export const ExportItems = ({ outside }: { readonly outside: OutsideWork }) => {
   const [isClear, setClear] = useState(false)
   const name = () => useDesignStore.getState().design.title.name
@@ -32,9 +44,16 @@ export const ExportItems = ({ outside }: { readonly outside: OutsideWork }) => {
     const { answer } = answersFor(useDesignStore.getState().design)
     if (answer === undefined) return say('There is no hive to list yet.')
     const csv = cutListCsv(answer.report.shop, useViewStore.getState().units)
-    // The mark in front tells spreadsheets that the file is UTF-8.
-    const blob = new Blob(['\uFEFF', csv], { type: 'text/csv' })
-    saveFile(fileNameFor(answer.design.title.name, 'cut list', 'csv'), blob)
+    saveTable(answer.design.title.name, 'cut list', csv)
+  }
+  const saveList = async (list: (typeof LISTS)[number]) => {
+    const { answer } = answersFor(useDesignStore.getState().design)
+    if (answer === undefined) return say('There is no hive to list yet.')
+    const { shopTables } = await import('../../sheets/shopCsv.ts')
+    const tables = shopTables(answer.report.shop, useViewStore.getState().units.length)
+    const table = tables.find(({ name: listName }) => listName === list)
+    if (table === undefined) return say(`The ${list} are not planned yet.`)
+    saveTable(answer.design.title.name, list, table.csv)
   }
   return (
     <>
@@ -53,6 +72,20 @@ export const ExportItems = ({ outside }: { readonly outside: OutsideWork }) => {
         Cut list as CSV
         <small>For a spreadsheet</small>
       </button>
+      <p className="menu-heading">Workshop lists for a spreadsheet</p>
+      <div className="menu-pairs">
+        {LISTS.map((list) => (
+          <button key={list} type="button" onClick={() => saveList(list)}>
+            {list.charAt(0).toUpperCase() + list.slice(1)}
+          </button>
+        ))}
+      </div>
     </>
   )
+}
+
+const saveTable = (name: string, list: string, csv: string): void => {
+  // The mark in front tells spreadsheets that the file is UTF-8.
+  const blob = new Blob(['\uFEFF', csv], { type: 'text/csv' })
+  saveFile(fileNameFor(name, list, 'csv'), blob)
 }

@@ -51,4 +51,6 @@ const FAMILY_NAME: Readonly<Record<string, string>> = {
   sheet: 'Sheets',
   insulation: 'Insulation',
   covering: 'Coverings',
+  metal: 'Metal',
+  textile: 'Cloth and mesh',
 }

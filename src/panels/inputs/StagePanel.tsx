@@ -3,10 +3,11 @@ import { useViewStore } from '../../store/viewStore.ts'
 import { OpeningList } from './OpeningList.tsx'
 import { Refusals } from './Refusals.tsx'
 import { SectionFields } from './SectionFields.tsx'
+import { StockList } from './StockList.tsx'
 import { STAGES } from './stages.ts'
 
 /** The inputs of the chosen stage. */
-export const StagePanel = () => {
+export const StagePanel = ({ isCovered }: { readonly isCovered: boolean }) => {
   const stage = useViewStore((s) => s.stage)
   const panel = useRef<HTMLElement>(null)
   const shown = useRef(stage)
@@ -19,7 +20,13 @@ export const StagePanel = () => {
   const entry = STAGES[place]
   if (entry === undefined) return null
   return (
-    <section className="inputs" id="inputs" ref={panel} aria-label={`${entry.name}: inputs`}>
+    <section
+      className="inputs"
+      id="inputs"
+      ref={panel}
+      aria-label={`${entry.name}: inputs`}
+      inert={isCovered}
+    >
       <header className="inputs-head">
         <span className="inputs-number" aria-hidden="true">
           {place + 1}
@@ -38,6 +45,12 @@ export const StagePanel = () => {
         {entry.sections.map((section) => (
           <SectionFields key={section.title} section={section} />
         ))}
+        {stage === 'shop' && (
+          <>
+            <StockList list="lumber" />
+            <StockList list="sheets" />
+          </>
+        )}
       </div>
     </section>
   )

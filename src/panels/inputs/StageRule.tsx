@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useEffect, useRef } from 'react'
+import { useBench } from '../../store/bench.ts'
 import { useViewStore } from '../../store/viewStore.ts'
 import { STAGES } from './stages.ts'
 
@@ -6,6 +7,7 @@ import { STAGES } from './stages.ts'
 export const StageRule = () => {
   const stage = useViewStore((s) => s.stage)
   const set = useViewStore((s) => s.set)
+  const putBenchAway = useBench((s) => s.close)
   const list = useRef<HTMLOListElement>(null)
 
   // On a phone the rule is longer than the page is wide.
@@ -33,7 +35,11 @@ export const StageRule = () => {
             <button
               type="button"
               aria-current={entry.stage === stage ? 'step' : undefined}
-              onClick={() => set({ stage: entry.stage })}
+              onClick={() => {
+                set({ stage: entry.stage })
+                // It lies over the inputs that were asked for.
+                putBenchAway()
+              }}
             >
               <span className="rule-number" aria-hidden="true">
                 {place + 1}

@@ -44,6 +44,8 @@ export const showWithUnit = (field: NumberField, value: number, units: UnitPrefe
       return `${formatTrimmed(value, 1)} %`
     case 'count':
       return formatTrimmed(value, 0)
+    case 'money':
+      return formatTrimmed(value, 2)
   }
 }
 
@@ -112,6 +114,7 @@ const parseTyped = (field: NumberField, text: string, units: UnitPreferences): R
     case 'percent':
       return parsePlain(text.replace(/\s*(%|per ?cent)\s*$/i, ''), ' %')
     case 'count':
+    case 'money':
       return parsePlain(text, '')
   }
 }

@@ -9,7 +9,7 @@ export const sliderRange = (
   field: NumberField,
   value: number,
 ): readonly [number, number] => {
-  const name = path.replace(/\.\d+\./, '.')
+  const name = path.replace(/\.\d+(?=\.)/g, '')
   const [low, high] = NARROWER[name] ?? [field.min, field.max]
   return [Math.min(low, value), Math.max(high, value)]
 }
@@ -24,4 +24,11 @@ const NARROWER: Readonly<Record<string, readonly [number, number]>> = {
   'cavity.coverSegments': [1, 16],
   'openings.entrances.centreMm': [20, 1500],
   'openings.vents.centreMm': [20, 1500],
+  'stock.lumber.lengthMm': [300, 6000],
+  'stock.lumber.count': [0, 20],
+  'stock.lumber.price': [0, 60],
+  'stock.lumber.defects.fromMm': [0, 6000],
+  'stock.lumber.defects.toMm': [0, 6000],
+  'stock.sheets.count': [0, 20],
+  'stock.sheets.price': [0, 120],
 }

@@ -203,10 +203,24 @@ export const STAGES: readonly StageEntry[] = [
     name: 'Shop',
     purpose: 'Your saw, your boards, and the words on the sheet.',
     sections: [
+      { title: 'Tools', fields: group('shop', 'tools', 'ripLimitMm', 'guideOffsetMm') },
+      { title: 'Saw and trimming', fields: group('shop', 'kerfMm', 'endTrimMm', 'keepOffcutMm') },
       {
-        title: 'Saw and boards',
-        fields: group('shop', 'tableSaw', 'ripLimitMm', 'kerfMm', 'longestBoardMm'),
+        title: 'Sheets and carrying',
+        fields: group(
+          'shop',
+          'sheetStages',
+          'sheetTrimMm',
+          'cutToCarry',
+          'carryLengthMm',
+          'carryWidthMm',
+        ),
       },
+      {
+        title: 'Buying',
+        fields: group('shop', 'longestBoardMm', 'hivesAtOnce', 'useOnHand', 'currency'),
+      },
+      { title: 'Joining and finish', fields: group('shop', 'fastening', 'finish') },
       { title: 'Words on the sheet', fields: group('title', 'name', 'owner', 'note') },
     ],
   },
@@ -241,5 +255,8 @@ const IN_USE_WHEN: Readonly<Record<string, (design: Design) => boolean>> = {
   'openings.landingDepthMm': ({ openings }) => openings.landingBoards,
   'stand.legWidthMm': ({ stand }) => stand.form !== 'none',
   'stand.workingHeightMm': ({ stand }) => stand.form !== 'none',
-  'shop.ripLimitMm': ({ shop }) => shop.tableSaw,
+  'shop.ripLimitMm': ({ shop }) => shop.tools === 'table-saw',
+  'shop.guideOffsetMm': ({ shop }) => shop.tools === 'circular-saw',
+  'shop.carryLengthMm': ({ shop }) => shop.cutToCarry,
+  'shop.carryWidthMm': ({ shop }) => shop.cutToCarry,
 }

@@ -5,7 +5,7 @@ import { diagramMark } from '../../../src/panels/diagrams/diagramMarks.ts'
 const numbers = [...FIELD_TABLES].flatMap(([group, fields]) =>
   Object.entries(fields)
     .filter(([, field]) => field.kind === 'number')
-    .map(([key]) => `${group.replace('*', '0')}.${key}`),
+    .map(([key]) => `${group.replaceAll('*', '0')}.${key}`),
 )
 
 describe('diagramMark', () => {
