@@ -10,6 +10,7 @@ import { fileNameFor } from '../src/sheets/fileNames.ts'
 import type { PaperName } from '../src/sheets/pages/paper.ts'
 import { buildSheetPdf } from '../src/sheets/pdf/buildSheet.ts'
 import { sectionDrawing } from '../src/sheets/sectionDrawing.ts'
+import { shopTables } from '../src/sheets/shopCsv.ts'
 import { drawingToSvg } from '../src/sheets/svg.ts'
 import { sectionPlace } from '../src/sheets/views/sectionPlace.ts'
 import { INCH, METRIC } from '../src/units/preferences.ts'
@@ -22,7 +23,7 @@ export interface ExportChoice {
   readonly date: string
 }
 
-/** Writes the build sheet, the cut list, two sections and the design itself into a folder. */
+/** Writes the build sheet, the lists, two sections and the design itself into a folder. */
 export const writeExports = async (input: HeadlessInput, choice: ExportChoice): Promise<void> => {
   const { design, hive, report } = input
   const units = choice.units === 'in' ? INCH : METRIC
@@ -32,6 +33,7 @@ export const writeExports = async (input: HeadlessInput, choice: ExportChoice): 
 
   write('', 'json', formatDesign(design))
   write('cut list', 'csv', cutListCsv(report.shop, units))
+  for (const { name, csv } of shopTables(report.shop, units.length)) write(name, 'csv', csv)
   const cuts = [
     { name: 'section across', plane: { axis: 'x', at: sectionPlace(hive) } },
     { name: 'section along', plane: { axis: 'z', at: 0 } },

@@ -4,6 +4,8 @@ import type { Job, OutsideWork } from './panels/actions.ts'
 import { Sheet } from './panels/Sheet.tsx'
 import { FlatHive } from './panels/view/FlatHive.tsx'
 import { runReports } from './reports/report.ts'
+import type { AssemblyReport } from './reports/shop/assembly/assemblyReport.ts'
+import { stepPicture } from './reports/shop/assembly/stepPicture.ts'
 import type { SheetPicture } from './sheets/pages/sheetPage.ts'
 import { type Answer, answersFor } from './store/answers.ts'
 import { browserTimer } from './store/browserTimer.ts'
@@ -46,6 +48,25 @@ const drawForSheet = async (): Promise<SheetPicture | undefined> => {
   return bytes && { bytes, ...size, kind: 'jpeg' }
 }
 
+const STEP_SIZE = { widthPx: 1060, heightPx: 770 }
+
+/** A picture of each step of assembly, one after the other, so that the page can answer in between. */
+const drawSteps = async (
+  assembly: AssemblyReport,
+  isCancelled: () => boolean,
+): Promise<readonly (SheetPicture | undefined)[]> => {
+  const { captureStep } = await import('./scene/capture.ts')
+  const pictures: (SheetPicture | undefined)[] = []
+  for (const index of assembly.steps.keys()) {
+    if (isCancelled()) break
+    const shown = stepPicture(assembly, index)
+    const hasNew = shown !== undefined && shown.fresh.length > 0
+    const bytes = hasNew ? await captureStep({ ...shown, ...STEP_SIZE }) : undefined
+    pictures.push(bytes && { bytes, ...STEP_SIZE, kind: 'jpeg' })
+  }
+  return pictures
+}
+
 /** Heat and cutting plans are worth waiting for, but not for ever: the sheet can do without. */
 const PATIENCE = { timer: browserTimer, mostMs: 10_000 }
 
@@ -79,8 +100,9 @@ const buildSheet: OutsideWork['buildSheet'] = (paper, onProgress): Job => {
   let isCancelled = false
   const run = async (): Promise<Blob> => {
     const [content, picture] = await Promise.all([gathered, drawForSheet()])
+    const stepPictures = await drawSteps(content.report.shop.assembly, () => isCancelled)
     if (isCancelled) throw new Error(SHEET_CANCELLED)
-    const input = { ...content, units, paper, date, ...(picture && { picture }) }
+    const input = { ...content, units, paper, date, stepPictures, ...(picture && { picture }) }
     const job = buildSheetInWorker(input, onProgress)
     stop = job.cancel
     return new Blob([new Uint8Array(await job.result)], { type: 'application/pdf' })

@@ -62,8 +62,8 @@ const nail = (diameterMm: number, lengthsMm: readonly number[]): FastenerRow => 
 
 /** Screws, thinnest first. */
 export const SCREWS: readonly FastenerRow[] = [
-  screw(3, [16, 20, 25, 30, 35, 40], [2, 2, 3.5], '5'),
-  screw(3.5, [16, 20, 25, 30, 35, 40, 50], [2, 2.5, 4], '6'),
+  screw(3, [12, 16, 20, 25, 30, 35, 40], [2, 2, 3.5], '5'),
+  screw(3.5, [12, 16, 20, 25, 30, 35, 40, 50], [2, 2.5, 4], '6'),
   screw(4, [16, 20, 25, 30, 35, 40, 45, 50, 60, 70], [2.5, 3, 4.5], '8'),
   screw(4.5, [40, 50, 60, 70, 80], [2.5, 3, 5], '9'),
   screw(5, [40, 50, 60, 70, 80, 90, 100], [3, 3.5, 5.5], '10'),

@@ -52,7 +52,7 @@ export const SHOP_FIELDS = {
   }),
   sheetTrimMm: length({
     label: 'Cut off sheet edges',
-    meaning: 'Taken off each edge of each sheet, for damaged edges or edges out of square.',
+    meaning: 'Taken off each edge of wood-based sheets: dents, and edges out of square.',
     min: 0,
     max: 50,
     default: 5,

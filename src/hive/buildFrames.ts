@@ -1,5 +1,6 @@
 import type { Design } from '../design/schema.ts'
 import { type Box, box } from '../geometry/box.ts'
+import { moveSolid } from '../geometry/moveSolid.ts'
 import { boxSolid, type Solid } from '../geometry/solid.ts'
 import type { Axis } from '../geometry/vector.ts'
 import type { HiveDimensions } from './dimensions.ts'
@@ -70,11 +71,10 @@ const buildHalf = (
   design: Design,
   half: Half,
   x: number,
-  index: number,
   hangsOn: readonly string[],
 ): readonly Part[] => {
   const { frame } = design
-  const id = (piece: string) => `frame-${index + 1}/${half.id}${piece}`
+  const id = (piece: string) => `${FIRST}${half.id}${piece}`
   const part = (
     piece: string,
     name: string,
@@ -89,7 +89,7 @@ const buildHalf = (
       name,
       group: 'frames',
       motion: 'frame',
-      index,
+      index: 0,
       material,
       grain,
       solids,
@@ -190,12 +190,34 @@ export const buildFrames = (design: Design, d: HiveDimensions): readonly Part[] 
     pegged: 'top-bar',
   }
   const ledges = ['front-wall/lining', 'back-wall/lining']
-  return d.frameCentres.flatMap((x, index) =>
+  const [first, ...others] = d.frameCentres
+  if (first === undefined) return []
+  const model =
     frame.form === 'single'
-      ? buildHalf(design, single, x, index, ledges)
+      ? buildHalf(design, single, first, ledges)
       : [
-          ...buildHalf(design, upper, x, index, ledges),
-          ...buildHalf(design, lower, x, index, [`frame-${index + 1}/upper-bottom-bar`]),
-        ],
-  )
+          ...buildHalf(design, upper, first, ledges),
+          ...buildHalf(design, lower, first, [`${FIRST}upper-bottom-bar`]),
+        ]
+  return [
+    ...model,
+    ...others.flatMap((x, i) => model.map((part) => copyPart(part, x - first, i + 1))),
+  ]
+}
+
+/** What the ids of the first frame's parts begin with. */
+const FIRST = 'frame-1/'
+
+/** A part of the first frame as a part of another one. */
+const copyPart = (part: Part, dx: number, index: number): Part => {
+  const rename = (id: string): string =>
+    id.startsWith(FIRST) ? `frame-${index + 1}/${id.slice(FIRST.length)}` : id
+  return {
+    ...part,
+    id: rename(part.id),
+    index,
+    solids: part.solids.map((solid) => moveSolid(solid, { x: dx, y: 0, z: 0 })),
+    fixedTo: part.fixedTo.map(rename),
+    copyOf: part.id,
+  }
 }

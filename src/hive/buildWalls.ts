@@ -16,10 +16,10 @@ const WORDS: Readonly<Record<WallId, string>> = {
   'right-wall': 'End wall',
 }
 
-const isLong = (id: WallId): boolean => id === 'front-wall' || id === 'back-wall'
+const isLong = (id: PanelId): boolean => id === 'front-wall' || id === 'back-wall'
 
 /** When a wall's cladding goes on: the boards that lap over the other walls' ends go on last. */
-export const claddingStep = ({ walls }: Design, id: WallId): number =>
+export const claddingStep = ({ walls }: Design, id: PanelId): number =>
   isLong(id) === (walls.corner === 'long-through') ? STEP.claddingThrough : STEP.claddingLapped
 
 const stepsOf = (design: Design, id: WallId): PanelSpec['steps'] => {

@@ -60,6 +60,8 @@ export interface Part {
   readonly explode: { readonly direction: Vec3; readonly layer: number }
   /** Order of assembly, counted from 1. */
   readonly step: number
+  /** The id of a part that this one is the same piece as, only moved along the row: all frames are alike. */
+  readonly copyOf?: string
   /** Bought as it is (hinges, mesh, wax), not cut from stock. */
   readonly bought: boolean
 }

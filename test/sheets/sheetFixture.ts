@@ -6,6 +6,8 @@ import { deriveHive } from '../../src/hive/deriveHive.ts'
 import type { Hive } from '../../src/hive/hive.ts'
 import type { HeatComparisons } from '../../src/reports/heat/field/heatComparisons.ts'
 import { type Report, runReports } from '../../src/reports/report.ts'
+import type { CuttingPlan } from '../../src/reports/shop/cutting/cuttingPlan.ts'
+import { planCutting } from '../../src/reports/shop/cutting/planCutting.ts'
 import { type PaperName, paperOf } from '../../src/sheets/pages/paper.ts'
 import type { SheetContent } from '../../src/sheets/pages/sheetPage.ts'
 import type { BuildSheetInput } from '../../src/sheets/pdf/buildSheet.ts'
@@ -41,6 +43,24 @@ export const built = (design: Design = DEFAULT_DESIGN): Built => {
   if (result.kind !== 'built') throw new Error(JSON.stringify(result.refusals))
   return { design, hive: result.hive, report: runReports(design, result.hive) }
 }
+
+/** The same with boards and sheets planned, as far as the planner's first thought goes. */
+export const planned = (design: Design = DEFAULT_DESIGN): Built => {
+  const { hive, report } = built(design)
+  return { design, hive, report: runReports(design, hive, undefined, firstPlan(report)) }
+}
+
+const firstPlan = (report: Report): CuttingPlan | undefined => {
+  const work = planCutting(report.shop.cutting)
+  for (;;) {
+    const { done, value } = work.next()
+    const isWhole = value !== undefined && isPlanned(value)
+    if (done === true || isWhole) return value
+  }
+}
+
+const isPlanned = ({ lumber, sheets }: CuttingPlan): boolean =>
+  [...lumber, ...sheets].every((result) => result.kind === 'plan')
 
 export interface SheetOptions {
   readonly paper?: PaperName

@@ -37,14 +37,21 @@ export const cutList = (parts: readonly Part[]): readonly CutListRow[] => {
 const gatherBatches = (parts: readonly Part[]): ReadonlyMap<string, Batch> => {
   const findShape = createShapeFinder()
   const batches = new Map<string, Batch>()
+  const byId = new Map<string, Batch>()
   for (const part of parts) {
+    const model = part.copyOf === undefined ? undefined : byId.get(part.copyOf)
+    if (model !== undefined) {
+      model.parts.push(part)
+      continue
+    }
     const shape = findShape(part)
     const grain = grainOf(part)
     const base = baseKey(part, grain)
     const before = batches.get(base + shape.own)
-    if (before === undefined) {
-      batches.set(base + shape.own, { base, shape, first: part, grain, parts: [part] })
-    } else before.parts.push(part)
+    const batch = before ?? { base, shape, first: part, grain, parts: [] }
+    batch.parts.push(part)
+    batches.set(base + shape.own, batch)
+    byId.set(part.id, batch)
   }
   return batches
 }

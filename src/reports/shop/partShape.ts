@@ -1,7 +1,8 @@
 import { boundingBox, boxExtent } from '../../geometry/box.ts'
+import { moveSolid } from '../../geometry/moveSolid.ts'
 import { type BoxSolid, type Solid, solidBounds } from '../../geometry/solid.ts'
 import { solidCorners } from '../../geometry/solidFrame.ts'
-import type { Axis, Vec3 } from '../../geometry/vector.ts'
+import type { Axis } from '../../geometry/vector.ts'
 import type { Part } from '../../hive/part.ts'
 import { blockGrid, gridKey } from './blockGrid.ts'
 import { toHundredths } from './roundSize.ts'
@@ -40,24 +41,8 @@ export const createShapeFinder = (): ((part: Shaped) => PartShape) => {
 /** Solids moved so that the middle of the box around them is the origin. */
 const centreSolids = (solids: readonly Solid[]): readonly Solid[] => {
   const b = boundingBox(solids.map(solidBounds))
-  const middle = { x: (b.x0 + b.x1) / 2, y: (b.y0 + b.y1) / 2, z: (b.z0 + b.z1) / 2 }
-  return solids.map((solid) => moveSolid(solid, middle))
-}
-
-const moveSolid = (solid: Solid, { x, y, z }: Vec3): Solid => {
-  if (solid.kind === 'box') {
-    const { x0, x1, y0, y1, z0, z1 } = solid.box
-    const box = { x0: x0 - x, x1: x1 - x, y0: y0 - y, y1: y1 - y, z0: z0 - z, z1: z1 - z }
-    return { kind: 'box', box }
-  }
-  const [along, du, dv] =
-    solid.axis === 'x' ? [x, z, y] : solid.axis === 'y' ? [y, x, z] : [z, x, y]
-  return {
-    ...solid,
-    polygon: solid.polygon.map(({ u, v }) => ({ u: u - du, v: v - dv })),
-    from: solid.from - along,
-    to: solid.to - along,
-  }
+  const back = { x: -(b.x0 + b.x1) / 2, y: -(b.y0 + b.y1) / 2, z: -(b.z0 + b.z1) / 2 }
+  return solids.map((solid) => moveSolid(solid, back))
 }
 
 /** Text that is equal for pieces that differ only in where they stand. */

@@ -7,7 +7,7 @@ import { SHEET_CHAPTERS } from '../../../src/sheets/pages/chapters.ts'
 import { pageFrame } from '../../../src/sheets/pages/pageFrame.ts'
 import { INCH, METRIC } from '../../../src/units/preferences.ts'
 import { boxesOverlap, isInside, itemBounds, textBounds } from '../itemBounds.ts'
-import { built, type SheetOptions, sheetContent } from '../sheetFixture.ts'
+import { planned, type SheetOptions, sheetContent } from '../sheetFixture.ts'
 
 const A4: SheetOptions = { paper: 'a4', units: METRIC }
 const LETTER: SheetOptions = { paper: 'letter', units: INCH }
@@ -41,7 +41,7 @@ const CASES: readonly (readonly [string, Design, SheetOptions])[] = [
 ]
 
 describe.each(CASES)('all pages of %s', (_name, design, options) => {
-  const content = sheetContent(built(design), options)
+  const content = sheetContent(planned(design), options)
   const pages = SHEET_CHAPTERS.flatMap((compose) => compose(content))
   const { frame, titleBlock } = content.paper
 

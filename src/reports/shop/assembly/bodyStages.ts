@@ -28,16 +28,14 @@ const betweenWords = ({ design }: StageFacts): string =>
   design.walls.corner === 'long-through' ? 'end walls' : 'long walls'
 
 const claddingLines = (facts: StageFacts): readonly string[] => {
-  const openings = facts.rows.filter(
-    (row) => facts.parts.some((p) => p.operations.length > 0) && row.name.includes('cladding'),
-  )
+  const hasOpening = facts.parts.some((p) => p.id.includes('/cladding') && p.operations.length > 0)
   return sentences(
+    hasPiece(facts, '/landing-') &&
+      `Fix each ${lettered('landing board', 'landing board', facts)} to its piece of cladding from behind: its inner upper edge level with the lower edge of the entrance, its front edge lower, so that rain runs off.`,
     facts.design.walls.claddingForm === 'boards'
       ? `Begin at the bottom, level with the lower edge of the wall, and set ${lettered('board', 'cladding', facts)} on board up to the top.`
       : `Hold the ${lettered('sheet', 'cladding', facts)} level with the lower edge of the wall.`,
-    hasPiece(facts, '/landing-') &&
-      `First fix each ${lettered('landing board', 'landing board', facts)} to its piece of cladding from behind: its inner upper edge level with the lower edge of the entrance, its front edge lower, so that rain runs off.`,
-    openings.length > 0 &&
+    hasOpening &&
       'Put the piece with the opening over the hole in the frame and look through before you fix it.',
     `Fix it with ${facts.fasten}s into rails, studs and rest strips, never into insulation alone. No glue: boards swell and shrink.`,
   )

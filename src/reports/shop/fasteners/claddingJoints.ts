@@ -33,7 +33,8 @@ export const claddingJoints = (members: Members): FoundJoints => {
     // A sheet also reaches over the rings above its own frame and over its neighbours' corners.
     for (const m of behind) {
       if (m.part.id.startsWith(`${id}/`)) continue
-      joints.push(...jointOf(findContact('sheet', [first, m], through, way)))
+      const contact = findContact('sheet', [first, m], through, way)
+      if (contact) joints.push({ ways: [contact], isExtra: true })
     }
   }
   return { joints, glued: [] }

@@ -6,13 +6,12 @@ import { chooseSizes } from './chooseSizes.ts'
 import { claddingJoints } from './claddingJoints.ts'
 import { type Contact, contactArea } from './contact.ts'
 import type { FastenerReport, Fastening, LooseJoint } from './fastenerReport.ts'
-import { type Fit, fitSize, passedBy, type SizeOption } from './fitSize.ts'
+import { createFitter, type Fit } from './fitSize.ts'
 import { fittingJoints } from './fittingJoints.ts'
 import { frameFastenings } from './frameFastenings.ts'
 import { hardwareList } from './hardwareList.ts'
 import { JOINT_FAMILIES } from './jointFamilies.ts'
 import type { GlueJoint, Joint } from './joints.ts'
-import { layRow } from './layRow.ts'
 import { lidJoints } from './lidJoints.ts'
 import { membersOf } from './members.ts'
 import { meshFastenings } from './meshFastenings.ts'
@@ -21,7 +20,7 @@ import { planFinish } from './planFinish.ts'
 import { ringJoints } from './ringJoints.ts'
 import { roofJoints } from './roofJoints.ts'
 import { standJoints } from './standJoints.ts'
-import { writeFastening } from './writeFastening.ts'
+import { type Sized, writeRows } from './writeRows.ts'
 
 /**
  * How every joint of one hive is fastened and glued, and what its outside is treated with. The joints
@@ -47,22 +46,25 @@ export const computeFasteners = (
   ]
   // 2. The sizes that each face takes, and few of them for all; roof screws are another article.
   const fits: Fit[] = []
+  const fitSize = createFitter()
+  const hasNails = design.shop.fastening === 'nails'
   for (const { joints } of found) {
     for (const joint of joints) {
-      const fit = bestFit(design, joint)
+      const fit = bestFit(fitSize, joint, hasNails)
       if (!joint.isExtra || fit.tier === 0) fits.push(fit)
     }
   }
   const sized = [fits.filter(isRoof), fits.filter((f) => !isRoof(f))].flatMap(withSizes)
   // 3. Rows, equal ones together.
-  const fastenings = [
-    ...writeRows(sized, labelOf),
-    ...meshFastenings(members, labelOf),
-    ...frameFastenings(design, hive.parts, labelOf),
-  ].sort((a, b) => a.step - b.step)
-  const loose = sized
-    .filter(({ size }) => size === undefined)
-    .flatMap(({ fit }) => looseJoint(fit, labelOf))
+  const frames = frameFastenings(design, hive.parts, labelOf)
+  const mesh = meshFastenings(members, labelOf)
+  const fastenings = [...writeRows(sized, labelOf), ...mesh.fastenings, ...frames.fastenings].sort(
+    (a, b) => a.step - b.step,
+  )
+  const unfit = sized.flatMap(({ fit, size }) =>
+    size === undefined ? looseJoint(fit, labelOf) : [],
+  )
+  const loose = mergeLoose([...unfit, ...mesh.loose, ...frames.loose])
   const glued = gluedOf(
     fits,
     found.flatMap((f) => f.glued),
@@ -91,12 +93,15 @@ const labelsOf = (cutList: readonly CutListRow[]): ((id: string) => string) => {
 const isRoof = ({ contact }: Fit): boolean => JOINT_FAMILIES[contact.family].metal === 'washer'
 
 /** The way that keeps most rules; of equal ones the first. Nails only where they do as well. */
-const bestFit = (design: Design, { ways }: Joint): Fit => {
+const bestFit = (
+  fitSize: ReturnType<typeof createFitter>,
+  { ways }: Joint,
+  hasNails: boolean,
+): Fit => {
   let best: Fit | undefined
   for (const contact of ways) {
     const screws = fitSize(contact, 'screw')
-    const nails =
-      design.shop.fastening === 'nails' && mayNail(contact) ? fitSize(contact, 'nail') : undefined
+    const nails = hasNails && mayNail(contact) ? fitSize(contact, 'nail') : undefined
     const fit = nails !== undefined && nails.tier <= screws.tier ? nails : screws
     if (best === undefined || fit.tier < best.tier) best = fit
     if (best.tier === 0) break
@@ -129,84 +134,21 @@ const looseJoint = ({ contact }: Fit, labelOf: (id: string) => string): readonly
   ]
 }
 
-interface Sized {
-  readonly fit: Fit
-  readonly size: SizeOption | undefined
+/** One line for all faces of the same two letters. */
+const mergeLoose = (all: readonly LooseJoint[]): readonly LooseJoint[] => {
+  const merged = new Map<string, LooseJoint>()
+  for (const joint of all) {
+    const key = `${joint.joint} ${joint.labels.join(' ')}`
+    const partIds = [...(merged.get(key)?.partIds ?? []), ...joint.partIds]
+    merged.set(key, { ...joint, partIds: [...new Set(partIds)] })
+  }
+  return [...merged.values()]
 }
 
 const withSizes = (fits: readonly Fit[]): readonly Sized[] => {
   const sizes = chooseSizes(fits)
   return fits.map((fit, i) => ({ fit, size: sizes[i] }))
 }
-
-/** A row of the list as it grows. */
-interface GrowingRow {
-  readonly row: Fastening
-  readonly fit: Fit
-  readonly index: number
-  readonly passed: number
-  readonly isKept: boolean
-  count: number
-  spacing: number
-  edge: number
-  end: number
-  readonly ids: Set<string>
-}
-
-/** Faces whose parts bear the same letters and that are fastened alike are one row of the list. */
-const writeRows = (
-  sized: readonly Sized[],
-  labelOf: (id: string) => string,
-): readonly Fastening[] => {
-  const byLabels = new Map<string, GrowingRow[]>()
-  for (const { fit, size } of sized) {
-    const { contact, predrilled } = fit
-    const [head, last] = [contact.layers[0], contact.layers.at(-1)]
-    if (size === undefined || head === undefined || last === undefined) continue
-    const laid = layRow(contact, size.diameter, predrilled)
-    const labels = [labelOf(head.part.id), labelOf(last.part.id)] as const
-    const passed = passedBy(contact)
-    const key = `${labels[0]} ${labels[1]}`
-    const rows = byLabels.get(key) ?? []
-    if (rows.length === 0) byLabels.set(key, rows)
-    const known = rows.find(
-      (r) =>
-        r.index === size.index &&
-        r.isKept === laid.isKept &&
-        r.fit.tier === fit.tier &&
-        r.fit.kind === fit.kind &&
-        r.fit.contact.family === contact.family &&
-        Math.abs(r.passed - passed) < SAME &&
-        Math.abs((r.fit.contact.layers.at(-1)?.thickness ?? 0) - last.thickness) < SAME,
-    )
-    if (known === undefined) {
-      const row = writeFastening(fit, size, laid, labels)
-      const { count, spacing, edge, end, isKept } = laid
-      const ids = new Set(row.partIds)
-      rows.push({ row, fit, index: size.index, passed, isKept, count, spacing, edge, end, ids })
-      continue
-    }
-    known.count += laid.count
-    known.spacing = Math.max(known.spacing, laid.spacing)
-    known.edge = Math.min(known.edge, laid.edge)
-    known.end = Math.min(known.end, laid.end)
-    for (const { part } of contact.layers) known.ids.add(part.id)
-  }
-  return [...byLabels.values()].flat().map(({ row, count, spacing, edge, end, ids }) => ({
-    ...row,
-    count,
-    spacingMm: round(spacing),
-    edgeMm: round(edge),
-    endMm: round(end),
-    partIds: [...ids],
-  }))
-}
-
-/** Thicknesses nearer than this are the same, mm. */
-const SAME = 0.05
-
-/** To a tenth of a mm; 0 where no edge or end is near. */
-const round = (mm: number): number => (Number.isFinite(mm) ? Math.round(mm * 10) / 10 : 0)
 
 const gluedOf = (fits: readonly Fit[], only: readonly GlueJoint[]) => {
   const ids = new Set<string>()

@@ -116,6 +116,7 @@ export const findContact = (
   if (second.to - second.from < LEAST_FACE) return undefined
   const swap = second.to - second.from > first.to - first.from
   const [a, b] = swap ? [v, u] : [u, v]
+  const [along, across] = swap ? [second, first] : [first, second]
   const point = members.at(-1)
   return {
     family,
@@ -123,17 +124,35 @@ export const findContact = (
       part,
       thickness: extra.thicknesses?.[i] ?? high(box, axis) - low(box, axis),
     })),
-    along: swap ? second : first,
-    across: swap ? first : second,
+    along,
+    across,
     grainAlong: members.some((m) => m.kind === 'wood' && m.part.grain === a),
     endGrain: point?.kind === 'wood' && point.part.grain === axis,
-    holes:
-      extra.holes?.map((h) => [low(h, a), high(h, a), low(h, b), high(h, b)] as const) ?? NO_HOLES,
+    holes: extra.holes === undefined ? NO_HOLES : holesNear(extra.holes, [a, b], [along, across]),
     count: extra.count,
   }
 }
 
 const NO_HOLES: Contact['holes'] = []
+/** A hole further from a face than the largest edge distance changes nothing there, mm. */
+const NEAR = 30
+
+const holesNear = (
+  holes: readonly Box[],
+  [a, b]: readonly [Axis, Axis],
+  [along, across]: readonly [Span, Span],
+): Contact['holes'] => {
+  const near = holes.filter(
+    (h) =>
+      low(h, a) < along.to + NEAR &&
+      high(h, a) > along.from - NEAR &&
+      low(h, b) < across.to + NEAR &&
+      high(h, b) > across.from - NEAR,
+  )
+  return near.length === 0
+    ? NO_HOLES
+    : near.map((h) => [low(h, a), high(h, a), low(h, b), high(h, b)] as const)
+}
 
 const spanOf = (members: readonly Member[], axis: Axis, within: Box | undefined): Span => {
   let from = within === undefined ? -Infinity : low(within, axis)

@@ -6,7 +6,7 @@ import {
   SCREW_FULL_D,
 } from '../../../catalog/fastenerRules.ts'
 import { type FastenerRow, NAILS, SCREWS } from '../../../catalog/fastenerSizes.ts'
-import type { Contact } from './contact.ts'
+import type { Contact, Span } from './contact.ts'
 import { JOINT_FAMILIES } from './jointFamilies.ts'
 import { hasRoom } from './layRow.ts'
 
@@ -56,8 +56,48 @@ export interface Fit {
   readonly predrilled: boolean
 }
 
+/** Finds sizes for faces, remembering those of equal ones: most studs and boards are alike. */
+export const createFitter = (): ((contact: Contact, kind: 'screw' | 'nail') => Fit) => {
+  const known = new Map<string, Fit[]>()
+  return (contact, kind) => {
+    const key = contact.family + kind
+    const before = known.get(key) ?? []
+    if (before.length === 0) known.set(key, before)
+    const same = before.find((fit) => isSameFace(fit.contact, contact))
+    const fit = same === undefined ? fitSize(contact, kind) : { ...same, contact }
+    if (same === undefined) before.push(fit)
+    return fit
+  }
+}
+
+const isSameFace = (a: Contact, b: Contact): boolean =>
+  isSameSpan(a.along, b.along) &&
+  isSameSpan(a.across, b.across) &&
+  a.endGrain === b.endGrain &&
+  a.holes.length === 0 &&
+  b.holes.length === 0 &&
+  hasSameLayers(a.layers, b.layers)
+
+const hasSameLayers = (a: Contact['layers'], b: Contact['layers']): boolean => {
+  if (a.length !== b.length) return false
+  for (let i = 0; i < a.length; i += 1) {
+    if (!isNear(a[i]?.thickness ?? 0, b[i]?.thickness ?? 0)) return false
+  }
+  return true
+}
+
+const isSameSpan = (a: Span, b: Span): boolean =>
+  isNear(a.to - a.from, b.to - b.from) &&
+  isNear(a.endFrom - a.from, b.endFrom - b.from) &&
+  isNear(a.endTo - a.to, b.endTo - b.to) &&
+  isNear(a.edgeFrom - a.from, b.edgeFrom - b.from) &&
+  isNear(a.edgeTo - a.to, b.edgeTo - b.to)
+
+/** Far below what a rule turns on, mm; two infinities are the same. */
+const isNear = (a: number, b: number): boolean => a === b || Math.abs(a - b) < 1e-6
+
 /** Finds the best sizes for a face. Nails are predrilled only where the distances ask for it. */
-export const fitSize = (contact: Contact, kind: 'screw' | 'nail'): Fit => {
+const fitSize = (contact: Contact, kind: 'screw' | 'nail'): Fit => {
   const drilled = kind === 'screw' ? undefined : fitAt(contact, kind, false)
   if (drilled !== undefined && drilled.tier <= 1) return drilled
   const fit = fitAt(contact, kind, true)

@@ -17,29 +17,47 @@ export const fittingJoints = (hive: Hive, members: Members): FoundJoints => {
 const HINGE_HOLES = 3
 const LATCH_HOLES = 2
 
-const leafJoints = (members: Members): readonly Joint[] =>
-  members.in('hardware').flatMap((leaf) => {
-    const { id } = leaf.part
-    const way = leaf.box.z0 > 0 ? -1 : 1
-    const count = id.includes('hinge') ? HINGE_HOLES : LATCH_HOLES
-    const side = leaf.box.z0 > 0 ? 'front' : 'back'
-    const on = (...pile: readonly (Member | undefined)[]): Contact | undefined => {
-      const real = pile.filter((m) => m !== undefined)
-      return real.length === pile.length
-        ? findContact('leaf', [leaf, ...real], 'z', way, { count })
-        : undefined
-    }
+const leafJoints = (members: Members): readonly Joint[] => {
+  const joints: Joint[] = []
+  const floorRails = members.named('floor', 'rail-')
+  for (const side of ['front', 'back'] as const) {
+    const leaves = members.in('hardware').filter((m) => m.box.z0 > 0 === (side === 'front'))
+    if (leaves.length === 0) continue
     const boards = members.named(`${side}-wall`, 'cladding')
     const timbers = members.named(`${side}-wall`, 'rail-', 'stud-', 'block-')
-    if (id.startsWith('hardware/lid-hinge')) {
-      const rail = members.find('rim/hinge-rail')
-      const deep = boards.flatMap((b) => timbers.map((t) => on(rail, b, t)))
-      return [...jointOf(on(members.find(`lid/rim-${side}`))), ...jointOf(on(rail), ...deep)]
+    for (const leaf of leaves) {
+      const isBehind = (m: Member): boolean => isSeenThrough(leaf, m)
+      const behind = { boards: boards.filter(isBehind), timbers: timbers.filter(isBehind) }
+      joints.push(...jointsOfLeaf(members, leaf, side, { ...behind, floorRails }))
     }
-    const walls = boards.flatMap((b) => [on(b), ...timbers.map((t) => on(b, t))])
-    const floor = members.named('floor', 'rail-').map((r) => on(r))
-    return [...jointOf(...walls), ...jointOf(...floor)]
-  })
+  }
+  return joints
+}
+
+/** Whether a part lies behind a leaf, seen from outside the wall. */
+const isSeenThrough = ({ box: a }: Member, { box: b }: Member): boolean =>
+  a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1
+
+const jointsOfLeaf = (
+  members: Members,
+  leaf: Member,
+  side: 'front' | 'back',
+  behind: Readonly<Record<'boards' | 'timbers' | 'floorRails', readonly Member[]>>,
+): readonly Joint[] => {
+  const { id } = leaf.part
+  const count = id.includes('hinge') ? HINGE_HOLES : LATCH_HOLES
+  const on = (pile: readonly Member[]): Contact | undefined =>
+    findContact('leaf', [leaf, ...pile], 'z', side === 'front' ? -1 : 1, { count })
+  const { boards, timbers, floorRails } = behind
+  if (id.startsWith('hardware/lid-hinge')) {
+    const rail = members.find('rim/hinge-rail')
+    const rim = members.find(`lid/rim-${side}`)
+    const deep = rail ? boards.flatMap((b) => timbers.map((t) => on([rail, b, t]))) : []
+    return [...jointOf(rim && on([rim])), ...jointOf(rail && on([rail]), ...deep)]
+  }
+  const walls = boards.flatMap((b) => [on([b]), ...timbers.map((t) => on([b, t]))])
+  return [...jointOf(...walls), ...jointOf(...floorRails.map((r) => on([r])))]
+}
 
 /** A landing board's thin inner edge against the cladding. */
 const landingJoints = (hive: Hive, members: Members): readonly Joint[] =>

@@ -1,10 +1,16 @@
+import { POINT_COVER_MM } from '../../../catalog/fastenerRules.ts'
 import { FRAME_NAIL_FINISH, SCREW_FINISH } from '../../../catalog/fastenerSizes.ts'
 import type { Design } from '../../../design/schema.ts'
 import type { Part } from '../../../hive/part.ts'
-import type { FastenerSize, Fastening } from './fastenerReport.ts'
+import type { Fastening, LooseJoint } from './fastenerReport.ts'
 
 /** Pieces of all frames by their name within a frame: one frame is looked at, all are counted. */
 type Pieces = ReadonlyMap<string, readonly Part[]>
+
+interface Found {
+  readonly fastenings: readonly Fastening[]
+  readonly loose: readonly LooseJoint[]
+}
 
 const NAIL_LENGTHS = [20, 25, 30, 35]
 const SOURCE =
@@ -19,11 +25,12 @@ export const frameFastenings = (
   design: Design,
   parts: readonly Part[],
   labelOf: (partId: string) => string,
-): readonly Fastening[] => {
+): Found => {
   const pieces = piecesOf(parts)
   const halves = design.frame.form === 'split' ? ['upper-', 'lower-'] : ['']
   const rows = halves.flatMap((half) => halfRows(pieces, half, labelOf))
-  return [...rows, ...splitRows(design, pieces, labelOf)]
+  const split = splitRows(design, pieces, labelOf)
+  return { fastenings: [...rows, ...split.fastenings], loose: split.loose }
 }
 
 /** All frames have the same pieces in the same order, so only the first one's names are read. */
@@ -146,51 +153,60 @@ const frameRow = (spec: {
 const NAIL_WANTED = 30
 
 const splitRows = (
-  design: Design,
+  { frame }: Design,
   pieces: Pieces,
   labelOf: (partId: string) => string,
-): readonly Fastening[] => {
+): Found => {
   const [upper, lower] = [pieces.get('upper-bottom-bar') ?? [], pieces.get('lower-top-bar') ?? []]
   const [head, point] = [upper[0], lower[0]]
-  if (head === undefined || point === undefined || design.frame.joint === 'straps') return []
+  if (head === undefined || point === undefined || frame.joint === 'straps') return NOTHING
   const [a, b] = [head.size.thickness, point.size.thickness]
-  const peg = design.frame.joint === 'pegs'
-  const fits = [16, 20, 25, 30, 35, 40].filter((l) => l <= a + b - 3)
-  const length = peg ? round(a + b) : (fits.at(-1) ?? 16)
-  const fastener: FastenerSize = peg
-    ? { kind: 'peg', diameterMm: 8, lengthMm: length, finish: 'hardwood' }
-    : { kind: 'screw', diameterMm: 3, lengthMm: length, finish: SCREW_FINISH }
-  const penetration = Math.max(0, length - a)
-  return [
-    {
-      joint: 'Halves of a split frame',
-      step: point.step,
-      labels: [labelOf(head.id), labelOf(point.id)],
-      partIds: [...upper, ...lower].map((p) => p.id),
-      fastener,
-      count: 2 * upper.length,
-      layers: [
-        { name: head.name, thicknessMm: round(a) },
-        { name: point.name, thicknessMm: round(b) },
-      ],
-      penetrationMm: round(penetration),
-      coverMm: round(b - penetration),
-      spacingMm: 0,
-      edgeMm: round(Math.min(head.size.width, point.size.width) / 2),
-      endMm: 0,
-      pilotMm: peg ? 8 : 2,
-      clearanceHoleMm: peg ? 0 : 3.5,
-      glue: false,
-      rule: peg
-        ? 'Pegs cut to both bars together, so that nothing stands out into the bee space; push fit, no glue'
-        : 'From above, before the foundation goes in; the halves must part for the extractor',
-      source: 'project choice: the joint must part by hand',
-      warning:
-        !peg && penetration < 9
-          ? `Only ${round(penetration)} mm of wood holds the point. Thicker bars, pegs or straps hold better.`
-          : undefined,
-    },
-  ]
+  const isPeg = frame.joint === 'pegs'
+  const fits = SPLIT_SCREWS.filter((l) => l > a && l <= a + b - POINT_COVER_MM)
+  const length = isPeg ? round(a + b) : fits.at(-1)
+  const partIds = [...upper, ...lower].map((p) => p.id)
+  const labels = [labelOf(head.id), labelOf(point.id)] as const
+  const joint = 'Halves of a split frame'
+  if (length === undefined) {
+    const message = 'No usual screw is short enough for these bars: use pegs or straps.'
+    return { fastenings: [], loose: [{ joint, labels, partIds, glue: false, message }] }
+  }
+  const penetration = length - a
+  const fastening: Fastening = {
+    joint,
+    step: point.step,
+    labels,
+    partIds,
+    fastener: isPeg
+      ? { kind: 'peg', diameterMm: 8, lengthMm: length, finish: 'hardwood' }
+      : { kind: 'screw', diameterMm: 3, lengthMm: length, finish: SCREW_FINISH },
+    count: 2 * upper.length,
+    layers: [
+      { name: head.name, thicknessMm: round(a) },
+      { name: point.name, thicknessMm: round(b) },
+    ],
+    penetrationMm: round(penetration),
+    coverMm: round(b - penetration),
+    spacingMm: 0,
+    edgeMm: round(Math.min(head.size.width, point.size.width) / 2),
+    endMm: 0,
+    pilotMm: isPeg ? 8 : 2,
+    clearanceHoleMm: isPeg ? 0 : 3.5,
+    glue: false,
+    rule: isPeg
+      ? 'Pegs cut to both bars together, so that nothing stands out into the bee space; push fit, no glue'
+      : 'From above, before the foundation goes in; the halves must part for the extractor',
+    source: 'project choice: the joint must part by hand',
+    warning:
+      !isPeg && penetration < 9
+        ? `Only ${round(penetration)} mm of wood holds the point. Thicker bars, pegs or straps hold better.`
+        : undefined,
+  }
+  return { fastenings: [fastening], loose: [] }
 }
+
+/** Lengths of 3 mm screws. */
+const SPLIT_SCREWS = [12, 16, 20, 25, 30, 35, 40]
+const NOTHING: Found = { fastenings: [], loose: [] }
 
 const round = (value: number): number => Math.round(value * 10) / 10

@@ -33,8 +33,11 @@ const distancesOf = (
   const key = diameter * 100 + (predrilled ? 1 : 0) + (isLight ? 2 : 0)
   const before = known.get(key)
   if (before !== undefined) return before
-  const distances =
+  const rule =
     isLight && predrilled ? clampDistances(diameter) : fastenerDistances(diameter, { predrilled })
+  // Loads may come from any side, so the largest distance across the grain is kept too.
+  const square = fastenerDistances(diameter, { predrilled, loadToGrainDeg: 90 })
+  const distances = { ...rule, acrossMm: square.acrossMm }
   known.set(key, distances)
   return distances
 }

@@ -57,10 +57,10 @@ export const fillLines = (
         {
           kind: 'insulation',
           id: `bag of ${material}`,
-          name: `${row.materialName}, in bags`,
+          name: row.materialName,
           detail: `bag of ${BAG_KG} kg; packed to ${materialById(material).densityKgPerM3} kg/m³, so that it does not settle`,
           quantity,
-          unit: 'each',
+          unit: 'bag',
           leftOver: `${Math.floor(quantity * BAG_KG - need)} kg`,
           labels,
         },

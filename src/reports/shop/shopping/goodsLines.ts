@@ -60,7 +60,7 @@ export const fastenerLines = (
   })
 
 /** One in ten more, rounded up. */
-export const withSpares = (count: number): number => count + Math.ceil(count / 10 - 1e-9)
+const withSpares = (count: number): number => count + Math.ceil(count / 10 - 1e-9)
 
 const wordsOf = ({ kind, finish, diameterMm }: FastenerSize): string => {
   switch (kind) {

@@ -20,7 +20,18 @@ export interface ShoppingLine {
   /** Sizes of one unit in mm: a board's length, a sheet's length and width. */
   readonly sizeMm: readonly number[]
   readonly quantity: number
-  readonly unit: 'board' | 'sheet' | 'box' | 'each' | 'pair' | 'm' | 'm2' | 'tin' | 'tube' | 'roll'
+  readonly unit:
+    | 'board'
+    | 'sheet'
+    | 'box'
+    | 'each'
+    | 'pair'
+    | 'm'
+    | 'm2'
+    | 'tin'
+    | 'tube'
+    | 'roll'
+    | 'bag'
 
   readonly onHand: boolean
   readonly priceEach: number
