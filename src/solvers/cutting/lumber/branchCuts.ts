@@ -49,9 +49,7 @@ export const isHopelessBy = (
   if (needed <= 0) return false
   // Rounding of a rate must never cut a purchase off.
   const enough = needed * (1 - 1e-9) - 1e-6
-  return (
-    times(money, perMoney[depth] ?? 0) < enough || times(places, perBoard[depth] ?? 0) < enough
-  )
+  return times(money, perMoney[depth] ?? 0) < enough || times(places, perBoard[depth] ?? 0) < enough
 }
 
 const rateOf = (worth: number, cost: number): number => {

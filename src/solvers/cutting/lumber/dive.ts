@@ -1,7 +1,7 @@
 import { generateColumns } from './generateColumns.ts'
 import type { Column } from './masterProgram.ts'
 import type { PackingSpace } from './packingSpace.ts'
-import { cutBoards, missingWeight, type FillTask, type PartialFill } from './partialFill.ts'
+import { cutBoards, type FillTask, missingWeight, type PartialFill } from './partialFill.ts'
 import { searchPatterns } from './searchPatterns.ts'
 
 export interface DiveEffort {
@@ -43,13 +43,18 @@ export function* dive(
     return missing === 0
   }
 
+  /** Whether the few boards that are left can be filled; undefined when that is not known. */
+  function* searchEnd(fill: PartialFill): Generator<undefined, boolean | undefined> {
+    if (fill.boards.reduce((sum, count) => sum + count, 0) > FEW_BOARDS) return undefined
+    const end = yield* searchPatterns(space, fill, effort.endSteps)
+    if (end.kind === 'filled') return offer(finish(fill, end.bars))
+    return end.kind === 'impossible' ? false : undefined
+  }
+
   function* descend(fill: PartialFill, detours: number): Generator<undefined, boolean> {
     if (offer(fill)) return true
-    if (fill.boards.reduce((sum, count) => sum + count, 0) <= FEW_BOARDS) {
-      const end = yield* searchPatterns(space, fill, effort.endSteps)
-      if (end.kind === 'filled') return offer(finish(fill, end.bars))
-      if (end.kind === 'impossible') return false
-    }
+    const end = yield* searchEnd(fill)
+    if (end !== undefined) return end
     if (programs >= effort.mostPrograms) return false
     programs++
     const relaxed = yield* generateColumns(space, relaxationOf(space, fill, effort.patience))
@@ -58,9 +63,7 @@ export function* dive(
     // All whole, but for pieces that a pattern had in vain: once more with what is left.
     if (fractions.length === 0) return yield* descend(kept, detours)
     // The largest fraction up; on a detour the second largest, and so on.
-    for (let choice = 0; choice <= Math.min(detours, fractions.length - 1); choice++) {
-      const column = fractions[choice]
-      if (column === undefined) continue
+    for (const [choice, column] of fractions.slice(0, detours + 1).entries()) {
       if (yield* descend(cutBoards(kept, column, 1), detours - choice)) return true
     }
     return false

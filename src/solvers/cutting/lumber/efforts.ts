@@ -21,3 +21,14 @@ export const THOROUGH: FillEffort = {
   },
   searchSteps: 300_000,
 }
+
+/** For what only makes an equally cheap plan handier. */
+export const LIGHT: FillEffort = {
+  randomFills: 1,
+  dive: { detours: 1, mostPrograms: 10, patience: 3, endSteps: 1000 },
+  repair: {
+    attempts: 4,
+    dive: { detours: 1, mostPrograms: 4, patience: 2, endSteps: 1000 },
+  },
+  searchSteps: 0,
+}

@@ -28,7 +28,7 @@ const NEARLY_NOTHING = 1e-6
 
 /**
  * Column generation (Gilmore & Gomory 1961): the knapsack finds the patterns that the duals ask for.
- * Each pause follows one knapsack. A cut is built from whole values and its own knapsack, so it holds
+ * It pauses once for each knapsack. A cut is built from whole values and its own knapsack, so it holds
  * whatever the duals were (Farley 1990).
  */
 export function* generateColumns(
@@ -45,6 +45,7 @@ export function* generateColumns(
   let covered = 0
   for (let round = 0; round < MOST_ROUNDS; round++) {
     master.solve()
+    yield undefined
     const isCovered = master.uncovered() < NEARLY_NOTHING
     if (isCovered) covered++
     if (covered > relaxation.patience) {
@@ -56,7 +57,6 @@ export function* generateColumns(
     cut = readCut(space, relaxation.demand, values)
     if (isCutOff(cut, relaxation.boards)) return { kind: 'cut', cut }
     const added = addBest(space, relaxation, { master, duals })
-    yield undefined
     if (added === 0) return { kind: 'solved', isCovered, values: master.values(), cut }
   }
   return { kind: 'open' }

@@ -76,18 +76,16 @@ export const createMaster = (input: MasterInput): Master => {
     return input.costs[columns[variable - firstColumn]?.bin ?? 0] ?? 0
   }
 
-  /** Calls back for each entry of a variable's column that is not zero. */
-  const eachEntry = (variable: number, use: (row: number, value: number) => void): void => {
-    if (variable < kinds) return use(variable, 1)
-    if (variable < firstUnused) return use(variable - kinds, -1)
-    if (variable < firstColumn) return use(kinds + variable - firstUnused, 1)
+  /** The entries of a variable's column that are not zero, as rows and values. */
+  const entriesOf = (variable: number): (readonly [row: number, value: number])[] => {
+    if (variable < kinds) return [[variable, 1]]
+    if (variable < firstUnused) return [[variable - kinds, -1]]
+    if (variable < firstColumn) return [[kinds + variable - firstUnused, 1]]
     const column = columns[variable - firstColumn]
-    if (column === undefined) return
-    column.kinds.forEach((kind, at) => {
-      use(kind, column.copies[at] ?? 0)
-    })
+    if (column === undefined) return []
     const row = rowOfStock[column.bin] ?? -1
-    if (row >= 0) use(row, 1)
+    const entries = column.kinds.map((kind, at) => [kind, column.copies[at] ?? 0] as const)
+    return row < 0 ? entries : [...entries, [row, 1]]
   }
 
   const computeDuals = (): void => {
@@ -132,11 +130,11 @@ export const createMaster = (input: MasterInput): Master => {
 
   const computeDirection = (variable: number): void => {
     direction.fill(0)
-    eachEntry(variable, (at, value) => {
+    for (const [at, value] of entriesOf(variable)) {
       for (let row = 0; row < rows; row++) {
         direction[row] = (direction[row] ?? 0) + (inverse[row * rows + at] ?? 0) * value
       }
-    })
+    }
   }
 
   /** The row whose variable reaches 0 first, or −1. */
@@ -175,9 +173,7 @@ export const createMaster = (input: MasterInput): Master => {
   const refresh = (): void => {
     const matrix = new Float64Array(rows * rows)
     basis.forEach((variable, at) => {
-      eachEntry(variable, (row, value) => {
-        matrix[row * rows + at] = value
-      })
+      for (const [row, value] of entriesOf(variable)) matrix[row * rows + at] = value
     })
     const fresh = invertMatrix(matrix, rows)
     if (fresh === undefined) return

@@ -64,6 +64,7 @@ export const normaliseJob = (job: LumberJob): Problem => {
     unitsPerMoney,
     costStep: Math.max(1, commonDivisor(useful.map(({ cost }) => cost))),
     unitMm: toMillimetres(unit),
+    kerf: Math.ceil(kerf / unit),
   }
 }
 

@@ -26,6 +26,8 @@ export interface Problem {
   readonly costStep: number
   /** One unit of weight in millimetres. */
   readonly unitMm: number
+  /** Weight of a saw cut alone, never less than the true one. */
+  readonly kerf: number
 }
 
 /** One board and the pieces cut from it, by kind. */
@@ -46,3 +48,11 @@ export const sizeOf = (weights: readonly number[], counts: readonly number[]): n
 /** What a set of boards costs, in price units. */
 export const costOf = (problem: Problem, bars: readonly Bar[]): number =>
   bars.reduce((sum, { stock }) => sum + (problem.costs[stock] ?? 0), 0)
+
+/** What is left of a board in one length behind its pieces and their saw cuts, in units of weight. */
+export const offcutOf = (problem: Problem, { stock, counts }: Bar): number =>
+  Math.max(0, (problem.caps[stock] ?? 0) - problem.kerf - sizeOf(problem.weights, counts))
+
+/** The longest offcut of a plan, in units of weight. */
+export const longestOffcut = (problem: Problem, bars: readonly Bar[]): number =>
+  bars.reduce((most, bar) => Math.max(most, offcutOf(problem, bar)), 0)

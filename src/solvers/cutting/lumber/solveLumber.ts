@@ -3,9 +3,12 @@ import { climbLadder, type Progress, type Search } from './climbLadder.ts'
 import { describePlan } from './describePlan.ts'
 import { downgrade } from './downgrade.ts'
 import { THOROUGH } from './efforts.ts'
+import { fewerBoards } from './fewerBoards.ts'
+import { fewerPatterns } from './fewerPatterns.ts'
 import { fillPurchase, type Spaces } from './fillPurchase.ts'
 import { plainCost } from './firstFit.ts'
 import { firstPlan } from './firstPlan.ts'
+import { longerOffcut } from './longerOffcut.ts'
 import type {
   LumberAnswer,
   LumberCertificate,
@@ -55,6 +58,10 @@ export function* solveLumber(job: LumberJob): Generator<LumberResult | undefined
   const search: Search = { problem, spaces, progress, random }
   for (const isBetter of climbLadder(search)) yield isBetter ? answer(undefined) : undefined
   const certificate = yield* prove(job, search)
+  if (certificate !== undefined) yield answer(certificate)
+  for (const steps of [fewerBoards(search), longerOffcut(search), fewerPatterns(search)]) {
+    for (const isBetter of steps) yield isBetter ? answer(certificate) : undefined
+  }
   return answer(certificate)
 }
 

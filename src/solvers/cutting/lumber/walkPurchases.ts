@@ -41,7 +41,6 @@ export function* walkPurchases(
   // Copies still to be tried at each depth, from the most down to the fewest.
   const copies = order.map(() => 0)
   const fewest = order.map(() => 0)
-  let visits = 0
 
   /** Prepares a new branch; false when nothing of it is of interest. */
   const enter = (branch: Branch): boolean => {
@@ -52,27 +51,27 @@ export function* walkPurchases(
     return true
   }
 
-  let depth = enter({ depth: 0, money: tree.money, places: tree.places }) ? 0 : -1
-  while (depth >= 0) {
-    visits++
-    if (visits > tree.mostVisits) return false
-    if (visits % VISITS_PER_PAUSE === 0) yield undefined
+  /** Takes the next number of copies at a depth; the depth to go on at, or nothing to stop. */
+  const advance = (depth: number): number | undefined => {
     const next = (copies[depth] ?? 0) - 1
     copies[depth] = next
     const branch = branches[depth]
-    if (branch === undefined || next < (fewest[depth] ?? 0)) {
-      depth--
-      continue
-    }
+    if (branch === undefined || next < (fewest[depth] ?? 0)) return depth - 1
     visitor.onTake(depth, next)
     const money = branch.money - next * (costs[order[depth] ?? 0] ?? 0)
-    if (depth === last) {
-      if (!visitor.onPurchase(money)) return false
-      continue
-    }
+    if (depth === last) return visitor.onPurchase(money) ? depth : undefined
     const child = { depth: depth + 1, money, places: branch.places - next }
     branches[depth + 1] = child
-    if (enter(child)) depth++
+    return enter(child) ? depth + 1 : depth
+  }
+
+  let depth = enter({ depth: 0, money: tree.money, places: tree.places }) ? 0 : -1
+  for (let visits = 1; depth >= 0; visits++) {
+    if (visits > tree.mostVisits) return false
+    if (visits % VISITS_PER_PAUSE === 0) yield undefined
+    const next = advance(depth)
+    if (next === undefined) return false
+    depth = next
   }
   return true
 }

@@ -1,5 +1,6 @@
-import { type CoverCut, listCoverCuts } from './coverCuts.ts'
+import { type CoverCut, listCoverCuts, SAFE } from './coverCuts.ts'
 import type { SheetModel, SheetType } from './sheetModel.ts'
+import { roundUpPrice } from './wholeUnits.ts'
 
 /** A price that no plan can be below. */
 export interface PriceBound {
@@ -17,12 +18,18 @@ export interface PriceBound {
  * which is lower but still a bound. Pauses often.
  */
 export function* boundPrice(model: SheetModel): Generator<undefined, PriceBound> {
-  const cuts = yield* listCoverCuts(model)
+  return boundByCuts(model, yield* listCoverCuts(model))
+}
+
+/** The bound that these rules give. */
+export function boundByCuts(model: SheetModel, cuts: readonly CoverCut[]): PriceBound {
   if (cuts.length === 0) return { price: 0, by: 'area', cuts, isImpossible: false }
-  const whole = findCheapestCover(model.types, cuts)
+  const whole = findCheapestCover(model.types, cuts, MOST_NODES)
   const isImpossible = whole === Number.POSITIVE_INFINITY
   const byArea = boundByArea(model)
-  const price = Math.max(whole ?? coverInFractions(model.types, cuts), byArea.price)
+  const prices = model.types.map((type) => type.price)
+  const price =
+    whole ?? Math.max(roundUpPrice(coverInFractions(model.types, cuts), prices), byArea.price)
   const by = byArea.price >= price * (1 - 1e-12) ? 'area' : nameStrictest(model, cuts)
   return { price, by, cuts, isImpossible }
 }
@@ -31,8 +38,8 @@ export function* boundPrice(model: SheetModel): Generator<undefined, PriceBound>
 export function boundByArea(model: SheetModel): PriceBound {
   const area = model.classes.reduce((sum, part) => sum + part.area * part.count, 0)
   if (area === 0) return { price: 0, by: 'area', cuts: [], isImpossible: false }
-  const cut = { holds: model.types.map((type) => type.area / area), name: 'area' }
-  const whole = findCheapestCover(model.types, [cut])
+  const cut = { holds: model.types.map((type) => (type.area / area) * SAFE), name: 'area' }
+  const whole = findCheapestCover(model.types, [cut], FEW_NODES)
   const isImpossible = whole === Number.POSITIVE_INFINITY
   return {
     price: whole ?? coverInFractions(model.types, [cut]),
@@ -43,12 +50,14 @@ export function boundByArea(model: SheetModel): PriceBound {
 }
 
 /** Combinations tried before sheets are taken in fractions. */
-const MOST_NODES = 30_000
+const MOST_NODES = 20_000
+const FEW_NODES = 3000
 
 /** Undefined when there are too many combinations, infinite when none obeys the rules. */
 function findCheapestCover(
   types: readonly SheetType[],
   cuts: readonly CoverCut[],
+  mostNodes: number,
 ): number | undefined {
   // Free sheets first: all of them help and cost nothing; then the best value by area.
   const order = [...types].sort((a, b) => a.price / a.area - b.price / b.area)
@@ -71,7 +80,7 @@ function findCheapestCover(
       return
     }
     const type = order[at]
-    if (!type || nodes++ > MOST_NODES) return
+    if (!type || nodes++ > mostNodes) return
     let least = cost
     for (const [index, need] of needs.entries()) {
       if (need > 0) least = Math.max(least, cost + need * (rates[at]?.[index] ?? 0))
@@ -88,7 +97,7 @@ function findCheapestCover(
     0,
     cuts.map(() => 1),
   )
-  return nodes > MOST_NODES ? undefined : best
+  return nodes > mostNodes ? undefined : best
 }
 
 /** As many as any rule still asks for, or all that there are. */

@@ -89,7 +89,7 @@ function refuseTooLarge(job: SheetJob, wanted: Wanted): SheetRefusal | undefined
       !part.mayTurn && fits(part.widthMm, part.lengthMm) ? ', would fit if it might be turned' : ''
     return `${part.id} (${nameSize(part)}${turn})`
   })
-  const sizes = stocks.map(describe).join(', ')
+  const sizes = stocks.map(nameSize).join(', ')
   const trim = job.trimMm > 0 ? ` less ${show(job.trimMm)} mm at each edge` : ''
   return {
     kind: 'refused',

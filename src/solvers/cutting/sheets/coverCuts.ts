@@ -76,7 +76,8 @@ function* addCuts(
   }
 }
 
-const SAFE = 1 + 1e-9
+/** Parts that fill their sheets to the last must not seem too much because sums are rounded. */
+export const SAFE = 1 + 1e-9
 
 interface Table {
   readonly name: string

@@ -1,6 +1,7 @@
-import { findPlace, type PlaceSearch } from './findPlace.ts'
+import { findPlace } from './findPlace.ts'
 import type { PackedSheet } from './packedSheet.ts'
 import { placePart } from './placePart.ts'
+import type { PlaceSearch } from './placeSearch.ts'
 import type { PartClass } from './sheetModel.ts'
 
 /** How many copies of each class are not yet placed. */

@@ -1,6 +1,6 @@
 import { adaptPacking, dropEmptySheets, priceOf } from './adaptPacking.ts'
-import type { PlaceSearch } from './findPlace.ts'
 import { orderParts, PLAIN_ORDERS } from './partOrders.ts'
+import type { PlaceSearch } from './placeSearch.ts'
 import { repackSheets, startRepacking } from './repackSheets.ts'
 import type { SheetModel } from './sheetModel.ts'
 import { type Packing, startPlan } from './startPlan.ts'
@@ -38,7 +38,7 @@ function* squeezeIn(
   packing: Packing,
 ): Generator<Packing | undefined, Packing> {
   const counts = model.types.map((type) => {
-    const used = packing.sheets.filter((sheet) => sheet.type === type).length
+    const used = packing.sheets.filter((sheet) => sheet.type.stock === type.stock).length
     return Number.isFinite(type.count) ? Math.min(type.count, model.parts) : used
   })
   const repacking = startRepacking(adaptPacking(model, packing, counts))

@@ -1,11 +1,13 @@
-import type { PlaceSearch } from './findPlace.ts'
+import { dropEmptySheets } from './adaptPacking.ts'
+import type { PlaceSearch } from './placeSearch.ts'
 import { rateOffcuts } from './rateOffcuts.ts'
 import { recreate } from './repackSheets.ts'
 import type { SheetModel } from './sheetModel.ts'
 import type { Packing } from './startPlan.ts'
 
 /** Between two pauses: some milliseconds. */
-const EFFORT_PER_STEP = 50_000
+const EFFORT_PER_STEP = 20_000
+const LEAST_GAIN = 1e-9
 
 /**
  * The same sheets packed so that what is left is of more use: ruin and recreate that keeps every plan
@@ -21,17 +23,20 @@ export function* improveOffcuts(
   let rate = rateOffcuts(start)
   const until = search.effort + mostEffort
   while (search.effort < until) {
-    const before = rate
+    let isBetter = false
     const pause = search.effort + EFFORT_PER_STEP
     while (search.effort < pause) {
       search.effort++
       const next = recreate(model, search, current)
       if (next.missingArea > 0) continue
-      const nextRate = rateOffcuts(next)
-      if (nextRate < rate) continue
-      current = next
+      const kept = dropEmptySheets(next)
+      const nextRate = rateOffcuts(kept)
+      const isCheaper = kept.sheets.length < current.sheets.length
+      if (!isCheaper && nextRate < rate) continue
+      isBetter ||= isCheaper || nextRate > rate + LEAST_GAIN
+      current = kept
       rate = nextRate
     }
-    yield rate > before + 1e-6 ? current : undefined
+    yield isBetter ? current : undefined
   }
 }

@@ -1,7 +1,7 @@
 import { adaptPacking, dropEmptySheets, priceOf } from './adaptPacking.ts'
 import type { CoverCut } from './coverCuts.ts'
-import type { PlaceSearch } from './findPlace.ts'
 import { listPurchases, type Purchase } from './listPurchases.ts'
+import type { PlaceSearch } from './placeSearch.ts'
 import { type Repacking, repackSheets, startRepacking } from './repackSheets.ts'
 import type { SheetModel } from './sheetModel.ts'
 import type { Packing } from './startPlan.ts'

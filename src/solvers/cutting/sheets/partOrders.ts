@@ -21,14 +21,14 @@ export function orderParts(parts: readonly PartClass[], rank: number): readonly 
   return of ? [...parts].sort((a, b) => of(b) - of(a)) : parts
 }
 
-/** Parts by a rank drawn by lot, which chance blurs by up to a third. */
+/** Parts by a rank drawn by lot, which chance blurs by up to two fifths. */
 export function shuffleParts(
   parts: readonly PartClass[],
   random: () => number,
 ): readonly PartClass[] {
   const of = RANKS[Math.floor(random() * RANKS.length)]
   if (!of) return parts
-  const blur = random() * 0.66
+  const blur = random() * 0.4
   const keyed = parts.map((part) => ({ part, key: of(part) * (1 - blur * random()) }))
   return keyed.sort((a, b) => b.key - a.key).map(({ part }) => part)
 }

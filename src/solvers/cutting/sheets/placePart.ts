@@ -1,5 +1,5 @@
-import type { Place } from './findPlace.ts'
 import { type PackedSheet, type SheetCell, swapCell } from './packedSheet.ts'
+import type { Place } from './placeSearch.ts'
 import type { PartClass } from './sheetModel.ts'
 import { buildBranch, buildLeaf, flipLeaf, type SliceNode, swapChildren } from './sliceTree.ts'
 

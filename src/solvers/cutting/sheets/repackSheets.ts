@@ -1,6 +1,6 @@
 import { fillSheets, measureMissing } from './fillSheets.ts'
-import type { PlaceSearch } from './findPlace.ts'
 import { shuffleParts } from './partOrders.ts'
+import type { PlaceSearch } from './placeSearch.ts'
 import { ruinSheets } from './ruinSheets.ts'
 import type { SheetModel } from './sheetModel.ts'
 import type { Packing } from './startPlan.ts'
@@ -20,6 +20,8 @@ export interface Repacking {
 const FIRST_TOLERANCE = 0.15
 const FIRST_CYCLE = 2_000_000
 const CYCLE_GROWTH = 2
+/** What a step takes besides looking for places, in nodes. */
+const OVERHEAD = 100
 
 export function startRepacking(packing: Packing): Repacking {
   return { current: packing, best: packing, effort: 0, cycleEffort: 0, cycleLength: FIRST_CYCLE }
@@ -69,6 +71,7 @@ function repackOnce(
 
 /** The packing after parts were taken out and put back. */
 export function recreate(model: SheetModel, search: PlaceSearch, packing: Packing): Packing {
+  search.effort += OVERHEAD
   const sheets = [...packing.sheets]
   const missing = [...packing.missing]
   ruinSheets(sheets, missing, search.random)

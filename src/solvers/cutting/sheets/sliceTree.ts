@@ -125,3 +125,8 @@ function dissolveInto(row: SliceNode[], node: SliceNode): void {
   else if (only.part) row.push(flipLeaf(only))
   else row.push(...only.children)
 }
+
+/** All parts in a tree, in order. */
+export function listParts(node: SliceNode): readonly PartClass[] {
+  return node.part ? [node.part] : node.children.flatMap(listParts)
+}

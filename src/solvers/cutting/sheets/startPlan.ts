@@ -1,6 +1,6 @@
 import { fillSheets, type Missing, measureMissing } from './fillSheets.ts'
-import type { PlaceSearch } from './findPlace.ts'
 import { openSheet, type PackedSheet } from './packedSheet.ts'
+import type { PlaceSearch } from './placeSearch.ts'
 import type { PartClass, SheetModel, SheetType } from './sheetModel.ts'
 
 /** Sheets that hold all parts but those that are missing. */

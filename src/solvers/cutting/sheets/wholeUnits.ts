@@ -27,6 +27,13 @@ export function findWholeUnit(lengthsMm: readonly number[]): WholeUnit {
   return longestMm / unitMm <= MOST_UNITS ? { unitMm, isExact: true } : roundingUnit(longestMm)
 }
 
+/** The smallest multiple of all prices' common unit that is not below a price, but for rounding. */
+export function roundUpPrice(price: number, prices: readonly number[]): number {
+  const unit = findWholeUnit(prices)
+  if (!unit.isExact) return price
+  return Math.ceil(price / unit.unitMm - 1e-6) * unit.unitMm
+}
+
 /** The length in whole units, never longer than it is. */
 export function roundDown(lengthMm: number, unit: WholeUnit): number {
   const units = lengthMm / unit.unitMm
