@@ -53,6 +53,10 @@ for (const { stages, ...viewport } of SIZES) {
         await page.getByRole('tab', { name: answer }).click()
         expect(await violationsOn(page), String(answer)).toEqual([])
       }
+      await page.getByRole('tab', { name: 'Workshop' }).click()
+      await page.getByRole('button', { name: /^Set-ups/ }).click()
+      await expect(page.getByRole('dialog').locator('.set-up').first()).toBeVisible()
+      expect(await violationsOn(page), 'Bench').toEqual([])
     })
   })
 }
@@ -139,6 +143,8 @@ test('the keyboard alone is enough', async ({ page }) => {
   await expect(apart).toHaveValue('2')
 
   await tabTo(page, page.getByRole('tab', { name: 'Warmth' }))
+  await page.keyboard.press('ArrowLeft')
+  await expect(page.getByRole('tab', { name: 'Workshop' })).toBeFocused()
   await page.keyboard.press('ArrowLeft')
   await expect(page.getByRole('tab', { name: 'Cut list' })).toBeFocused()
   await expect(page.getByRole('columnheader', { name: 'Mark' }).first()).toBeVisible()

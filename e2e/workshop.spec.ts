@@ -25,7 +25,7 @@ test('from the plan to the bench: proven, ticked, priced, and put together', asy
   // An own price changes the total, and is one step to undo.
   await bench.getByRole('tab', { name: 'Shopping' }).click()
   const total = bench.getByRole('region', { name: 'Total' }).locator('.big-figure')
-  const before = await total.innerText()
+  const before = (await total.textContent()) ?? ''
   const price = bench.getByRole('textbox', { name: /^Price of one/ }).last()
   await price.fill('999')
   await price.press('Enter')

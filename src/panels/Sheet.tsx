@@ -27,19 +27,19 @@ export const Sheet = ({ outside, drawHive }: SheetProps) => {
   useShortcuts()
   useDropFile()
   const isPhone = useMaxWidth(PHONE_PX)
-  const isAtBench = useBench((s) => s.isOpen)
   const isNarrow = useMaxWidth(FOLDED_HEAD_PX)
+  const isAtBench = useBench((s) => s.isOpen)
   const view = <ViewWindow drawHive={drawHive} isCovered={isAtBench} />
   const answers = (
-    <div className="sheet-answers" inert={isAtBench && isNarrow}>
+    <div className="sheet-answers">
       <Answers />
       <TitleBlock />
     </div>
   )
   return (
     <>
-      <a className="skip" href="#inputs">
-        Skip to the inputs
+      <a className="skip" href={isAtBench ? '#bench' : '#inputs'}>
+        Skip to the {isAtBench ? 'bench' : 'inputs'}
       </a>
       <main className="sheet">
         <SheetHead outside={outside} />
@@ -47,18 +47,18 @@ export const Sheet = ({ outside, drawHive }: SheetProps) => {
         {isPhone && view}
         <StageRule />
         <StagePanel isCovered={isAtBench} />
-        {isPhone ? (
-          answers
-        ) : (
-          <div className="sheet-right">
-            {view}
-            {answers}
-          </div>
-        )}
         {isAtBench && (
           <Suspense>
             <Bench />
           </Suspense>
+        )}
+        {isPhone ? (
+          answers
+        ) : (
+          <div className="sheet-right" inert={isAtBench && isNarrow}>
+            {view}
+            {answers}
+          </div>
         )}
       </main>
       <LiveSummary />

@@ -31,18 +31,20 @@ export const AssemblyWalk = ({ shop, step }: AssemblyWalkProps) => {
   return (
     <section className="assembly-walk" ref={section} aria-label="Putting it together">
       <header className="walk-head">
-        <h3 ref={head} tabIndex={-1} role="status">
-          {current === undefined ? (
-            'There are no steps to show'
-          ) : (
-            <>
-              <span className="walk-number">
-                Step {place + 1} <small>of {steps.length}</small>
-              </span>{' '}
-              {current.title}
-            </>
-          )}
-        </h3>
+        <div role="status">
+          <h3 ref={head} tabIndex={-1}>
+            {current === undefined ? (
+              'There are no steps to show'
+            ) : (
+              <>
+                <span className="walk-number">
+                  Step {place + 1} <small>of {steps.length}</small>
+                </span>{' '}
+                {current.title}
+              </>
+            )}
+          </h3>
+        </div>
         <button type="button" className="plain" onClick={leave}>
           Leave
         </button>

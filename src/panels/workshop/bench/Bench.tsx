@@ -42,12 +42,15 @@ export const Bench = () => {
     <dialog
       ref={dialog}
       className="bench"
+      id="bench"
       aria-label="The bench"
       onCancel={(e) => {
         e.preventDefault()
         close()
       }}
     >
+      <h2 className="hidden-text">The bench</h2>
+      <h3 className="hidden-text">{tabs.find(({ id }) => id === sheet)?.name}</h3>
       <Tabs
         name="The bench"
         tabs={tabs}

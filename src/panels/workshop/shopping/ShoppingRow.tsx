@@ -15,7 +15,7 @@ export const ShoppingRow = ({ line, currency }: ShoppingRowProps) => {
   const left = leftOverWords(line, unit)
   const size = unitWords(line, unit)
   const { quantity, name, onHand, isDemoPrice, price, labels } = line
-  const many = MANY[line.unit]
+  const many = MANY[line.unit] ?? [line.unit, line.unit]
   return (
     <tr>
       <td data-head="Buy" className="no-wrap">
@@ -45,7 +45,7 @@ export const ShoppingRow = ({ line, currency }: ShoppingRowProps) => {
   )
 }
 
-const MANY: Readonly<Record<ShoppingLine['unit'], readonly [one: string, many: string]>> = {
+const MANY: Readonly<Record<string, readonly [one: string, many: string]>> = {
   board: ['board', 'boards'],
   sheet: ['sheet', 'sheets'],
   box: ['box', 'boxes'],

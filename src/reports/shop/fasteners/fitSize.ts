@@ -88,13 +88,19 @@ const hasSameLayers = (a: Contact['layers'], b: Contact['layers']): boolean => {
 
 const isSameSpan = (a: Span, b: Span): boolean =>
   isNear(a.to - a.from, b.to - b.from) &&
-  isNear(a.endFrom - a.from, b.endFrom - b.from) &&
-  isNear(a.endTo - a.to, b.endTo - b.to) &&
-  isNear(a.edgeFrom - a.from, b.edgeFrom - b.from) &&
-  isNear(a.edgeTo - a.to, b.edgeTo - b.to)
+  isSameMargin(a.from - a.endFrom, b.from - b.endFrom) &&
+  isSameMargin(a.endTo - a.to, b.endTo - b.to) &&
+  isSameMargin(a.from - a.edgeFrom, b.from - b.edgeFrom) &&
+  isSameMargin(a.edgeTo - a.to, b.edgeTo - b.to)
 
-/** Far below what a rule turns on, mm; two infinities are the same. */
-const isNear = (a: number, b: number): boolean => a === b || Math.abs(a - b) < 1e-6
+/** Beyond the largest distance that any rule asks for, all are alike. */
+const isSameMargin = (a: number, b: number): boolean => (a >= FAR && b >= FAR) || isNear(a, b)
+
+/** Twelve times the thickest screw is 72 mm. */
+const FAR = 75
+
+/** Far below what a rule turns on, mm. */
+const isNear = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6
 
 /** Finds the best sizes for a face. Nails are predrilled only where the distances ask for it. */
 const fitSize = (contact: Contact, kind: 'screw' | 'nail'): Fit => {

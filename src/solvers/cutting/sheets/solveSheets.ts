@@ -20,7 +20,7 @@ const SEED = 1
 /** Places that a search overlooks on purpose. */
 const BLINK = 0.01
 /** Some two seconds on one core: about 12 000 nodes of trees are looked at in a millisecond. */
-const PRICE_EFFORT = 24_000_000
+const PRICE_EFFORT = 28_000_000
 const OFFCUT_EFFORT = 3_000_000
 /** For plans of many sheets, once all sheets together do not get any cheaper. */
 const LAST_EFFORT = 6_000_000
