@@ -7,10 +7,10 @@ import { deriveHive } from '../src/hive/deriveHive.ts'
 import { buildHeadlessReport, type HeadlessInput } from '../src/reports/headless.ts'
 import type { HeadlessReport } from '../src/reports/headlessSchema.ts'
 import { solveHiveField } from '../src/reports/heat/field/solveHiveField.ts'
-import { runReports } from '../src/reports/report.ts'
 import { cutList } from '../src/reports/shop/cutList.ts'
 import { buildCuttingJobs } from '../src/reports/shop/cutting/buildCuttingJobs.ts'
 import { solveCuttingPlan } from '../src/reports/shop/cutting/solveCuttingPlan.ts'
+import { runWholeReports } from '../src/reports/wholeReport.ts'
 
 interface Bad {
   readonly kind: 'bad'
@@ -66,7 +66,7 @@ export const reportOn = (design: Design, warnings: readonly string[]): Made => {
   }
   const field = solveHiveField(design, built.hive, 'full')
   const plan = solveCuttingPlan(buildCuttingJobs(design, cutList(built.hive.parts)))
-  const report = runReports(design, built.hive, field, plan)
+  const report = runWholeReports(design, built.hive, field, plan)
   const input = { design, hive: built.hive, report, warnings }
   return { kind: 'ok', report: buildHeadlessReport(input), input }
 }

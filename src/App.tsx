@@ -3,11 +3,9 @@ import type { Hive } from './hive/hive.ts'
 import type { Job, OutsideWork } from './panels/actions.ts'
 import { Sheet } from './panels/Sheet.tsx'
 import { FlatHive } from './panels/view/FlatHive.tsx'
-import { runReports } from './reports/report.ts'
 import type { AssemblyReport } from './reports/shop/assembly/assemblyReport.ts'
-import { stepPicture } from './reports/shop/assembly/stepPicture.ts'
 import type { SheetPicture } from './sheets/pages/sheetPage.ts'
-import { type Answer, answersFor } from './store/answers.ts'
+import { answersFor } from './store/answers.ts'
 import { browserTimer } from './store/browserTimer.ts'
 import { useCuttingPlan } from './store/cuttingPlan.ts'
 import { useDesignStore } from './store/designStore.ts'
@@ -15,6 +13,7 @@ import { useHeatField } from './store/heatField.ts'
 import { isCuttingKnown, isHeatKnown } from './store/knownEnough.ts'
 import { useViewStore } from './store/viewStore.ts'
 import { waitUntil } from './store/waitUntil.ts'
+import type { WholeAnswer } from './store/wholeAnswer.ts'
 import { buildSheetInWorker, SHEET_CANCELLED, type SheetRequest } from './workers/sheetClient.ts'
 
 declare global {
@@ -55,7 +54,10 @@ const drawSteps = async (
   assembly: AssemblyReport,
   isCancelled: () => boolean,
 ): Promise<readonly (SheetPicture | undefined)[]> => {
-  const { captureStep } = await import('./scene/capture.ts')
+  const [{ captureStep }, { stepPicture }] = await Promise.all([
+    import('./scene/capture.ts'),
+    import('./reports/shop/assembly/stepPicture.ts'),
+  ])
   const pictures: (SheetPicture | undefined)[] = []
   for (const index of assembly.steps.keys()) {
     if (isCancelled()) break
@@ -71,7 +73,7 @@ const drawSteps = async (
 const PATIENCE = { timer: browserTimer, mostMs: 10_000 }
 
 /** What the sheet says: the hive as it is now, with its heat and its plans once they are known. */
-const gatherForSheet = async (): Promise<Answer & Pick<SheetRequest, 'comparisons'>> => {
+const gatherForSheet = async (): Promise<WholeAnswer & Pick<SheetRequest, 'comparisons'>> => {
   const { answer } = answersFor(useDesignStore.getState().design)
   if (answer === undefined) throw new Error('There is no hive that can be built yet.')
   const { design, hive } = answer
@@ -82,7 +84,8 @@ const gatherForSheet = async (): Promise<Answer & Pick<SheetRequest, 'comparison
   const { answer: field, answerDesign, comparisons, comparisonsDesign } = useHeatField.getState()
   const isFull = answerDesign === design && field?.quality === 'full'
   const { plan } = useCuttingPlan.getState()
-  const report = runReports(design, hive, isFull ? field : undefined, plan)
+  const { runWholeReports } = await import('./reports/wholeReport.ts')
+  const report = runWholeReports(design, hive, isFull ? field : undefined, plan)
   return {
     design,
     hive,

@@ -7,14 +7,14 @@ import type { Part } from '../hive/part.ts'
 import { describeCutting } from './headlessCutting.ts'
 import type { HeadlessReport } from './headlessSchema.ts'
 import type { HeatFieldAnswer } from './heat/field/heatFieldAnswer.ts'
-import type { Report } from './report.ts'
 import { partMassKg } from './shop/partMass.ts'
+import type { WholeReport } from './wholeReport.ts'
 
 /** What became of the text of a design on its way to a report. */
 export interface HeadlessInput {
   readonly design: Design
   readonly hive: Hive
-  readonly report: Report
+  readonly report: WholeReport
   /** Anything that a reader should know about how the design was read. */
   readonly warnings: readonly string[]
 }
@@ -43,13 +43,13 @@ export const buildHeadlessReport = (input: HeadlessInput): HeadlessReport => {
   }
 }
 
-const describeShop = (shop: Report['shop']): HeadlessReport['shop'] => {
+const describeShop = (shop: WholeReport['shop']): HeadlessReport['shop'] => {
   const { plan: _, cutting: __, ...rest } = shop
   return { ...rest, cutList: shop.cutList.map(describeRow), cutting: describeCutting(shop) }
 }
 
 /** The field without its grid, which is long and of use to the page alone. */
-const describeHeat = ({ field, ...rest }: Report['heat']): HeadlessReport['heat'] =>
+const describeHeat = ({ field, ...rest }: WholeReport['heat']): HeadlessReport['heat'] =>
   field === undefined ? rest : { ...rest, field: describeField(field) }
 
 const describeField = ({
@@ -126,7 +126,7 @@ const WORLD_POINT: Readonly<Record<Axis, (p: Point2) => Prism['polygonMm'][numbe
   z: ({ u, v }) => ({ x: u, y: v }),
 }
 
-type CutListRow = Report['shop']['cutList'][number]
+type CutListRow = WholeReport['shop']['cutList'][number]
 type Operation = CutListRow['operations'][number]
 type DescribedRow = HeadlessReport['shop']['cutList'][number]
 
@@ -155,7 +155,7 @@ const describeOperation = (op: Operation): DescribedRow['operations'][number] =>
 /** ISO 6946:2007, 6.2.1: the method does not hold where the upper bound is over 1.5 times the lower. */
 const MAX_BOUND_RATIO = 1.5
 
-const methodWarnings = ({ heat }: Report): readonly string[] =>
+const methodWarnings = ({ heat }: Pick<WholeReport, 'heat'>): readonly string[] =>
   heat.panels
     .filter((p) => p.upperBoundM2KPerW > MAX_BOUND_RATIO * p.lowerBoundM2KPerW)
     .map(

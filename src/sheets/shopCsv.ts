@@ -1,6 +1,6 @@
 import { materialById } from '../catalog/materials.ts'
+import type { WholeShop } from '../reports/shop/benchReport.ts'
 import type { LumberGroup, SheetGroup } from '../reports/shop/cutting/cuttingPlan.ts'
-import type { ShopReport } from '../reports/shop/shopReport.ts'
 import type { BarPattern, LumberResult } from '../solvers/cutting/lumber/lumberJob.ts'
 import type { SheetLayout, SheetResult } from '../solvers/cutting/sheets/sheetJob.ts'
 import type { LengthUnit } from '../units/length.ts'
@@ -18,7 +18,7 @@ export interface ShopTable {
 }
 
 /** Every list of the workshop, in the order of the job. Boards and sheets only once they are planned. */
-export const shopTables = (shop: ShopReport, unit: LengthUnit): readonly ShopTable[] => [
+export const shopTables = (shop: WholeShop, unit: LengthUnit): readonly ShopTable[] => [
   { name: 'shopping list', csv: shoppingCsv(shop, unit) },
   ...(shop.plan === undefined
     ? []
@@ -35,7 +35,7 @@ export const shopTables = (shop: ShopReport, unit: LengthUnit): readonly ShopTab
 
 type Row = readonly (string | CsvNumber)[]
 
-const shoppingCsv = ({ shopping }: ShopReport, unit: LengthUnit): string =>
+const shoppingCsv = ({ shopping }: WholeShop, unit: LengthUnit): string =>
   csvText(
     [
       'Kind',
@@ -153,7 +153,7 @@ const sheetsCsv = (
   )
 }
 
-const setUpsCsv = ({ setUps }: ShopReport, unit: LengthUnit): string =>
+const setUpsCsv = ({ setUps }: WholeShop, unit: LengthUnit): string =>
   csvText(
     ['Set-up', 'Tool', 'Setting', 'Stock', 'Part', 'Name', 'Pieces', 'Stop block', 'Problem'],
     setUps.setUps.flatMap((setUp) =>
@@ -173,7 +173,7 @@ const setUpsCsv = ({ setUps }: ShopReport, unit: LengthUnit): string =>
     ),
   )
 
-const fastenersCsv = ({ fasteners }: ShopReport, unit: LengthUnit): string => {
+const fastenersCsv = ({ fasteners }: WholeShop, unit: LengthUnit): string => {
   const length = csvLength(unit)
   return csvText(
     [
@@ -213,7 +213,7 @@ const fastenersCsv = ({ fasteners }: ShopReport, unit: LengthUnit): string => {
   )
 }
 
-const hardwareCsv = ({ fasteners }: ShopReport): string =>
+const hardwareCsv = ({ fasteners }: WholeShop): string =>
   csvText(
     ['Count', 'Unit', 'What', 'For', 'Look for', 'Source'],
     [
@@ -226,7 +226,7 @@ const hardwareCsv = ({ fasteners }: ShopReport): string =>
     ],
   )
 
-const assemblyCsv = ({ assembly }: ShopReport): string =>
+const assemblyCsv = ({ assembly }: WholeShop): string =>
   csvText(
     [
       'Step',
@@ -252,7 +252,7 @@ const assemblyCsv = ({ assembly }: ShopReport): string =>
     ),
   )
 
-const labelsCsv = ({ assembly, cutList }: ShopReport): string =>
+const labelsCsv = ({ assembly, cutList }: WholeShop): string =>
   csvText(
     ['Part', 'Name', 'Count', 'Material', 'Up', 'Outside', 'Hand', 'Meets'],
     assembly.labels.map((label): Row => {

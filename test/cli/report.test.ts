@@ -14,7 +14,7 @@ import { deriveHive } from '../../src/hive/deriveHive.ts'
 import { buildHeadlessReport } from '../../src/reports/headless.ts'
 import { type HeadlessReport, headlessSchema } from '../../src/reports/headlessSchema.ts'
 import type { HeatFieldAnswer } from '../../src/reports/heat/field/heatFieldAnswer.ts'
-import { runReports } from '../../src/reports/report.ts'
+import { runWholeReports } from '../../src/reports/wholeReport.ts'
 import { MADE_ANSWER } from '../reports/heat/field/syntheticField.ts'
 
 const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value))
@@ -44,7 +44,7 @@ const runReport = (text: string, ...args: readonly string[]) => {
 const reportOf = (design: Design, field?: HeatFieldAnswer): HeadlessReport => {
   const built = deriveHive(design)
   if (built.kind === 'refused') throw new Error(built.refusals[0]?.message)
-  const report = runReports(design, built.hive, field)
+  const report = runWholeReports(design, built.hive, field)
   return buildHeadlessReport({ design, hive: built.hive, report, warnings: [] })
 }
 
@@ -169,7 +169,7 @@ describe('buildHeadlessReport', () => {
   it('warns where the bounds of ISO 6946 lie too far apart', () => {
     const built = deriveHive(DEFAULT_DESIGN)
     if (built.kind === 'refused') throw new Error('The default design must be built.')
-    const report = runReports(DEFAULT_DESIGN, built.hive)
+    const report = runWholeReports(DEFAULT_DESIGN, built.hive)
     const [first, ...rest] = report.heat.panels
     if (first === undefined) throw new Error('The hive has panels.')
     const apart = { ...first, lowerBoundM2KPerW: 1, upperBoundM2KPerW: 1.51 }

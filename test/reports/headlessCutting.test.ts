@@ -3,19 +3,19 @@ import { DEFAULT_DESIGN } from '../../src/design/defaults.ts'
 import { deriveHive } from '../../src/hive/deriveHive.ts'
 import { buildHeadlessReport } from '../../src/reports/headless.ts'
 import { headlessSchema } from '../../src/reports/headlessSchema.ts'
-import { runReports } from '../../src/reports/report.ts'
 import { solveCuttingPlan } from '../../src/reports/shop/cutting/solveCuttingPlan.ts'
+import { runWholeReports } from '../../src/reports/wholeReport.ts'
 
 const built = deriveHive(DEFAULT_DESIGN)
 if (built.kind === 'refused') throw new Error('The default design must be built.')
 const { hive } = built
 
-const reportWith = (plan: Parameters<typeof runReports>[3]) => {
-  const report = runReports(DEFAULT_DESIGN, hive, undefined, plan)
+const reportWith = (plan: Parameters<typeof runWholeReports>[3]) => {
+  const report = runWholeReports(DEFAULT_DESIGN, hive, undefined, plan)
   return buildHeadlessReport({ design: DEFAULT_DESIGN, hive, report, warnings: [] })
 }
 
-const unplanned = runReports(DEFAULT_DESIGN, hive).shop.cutting
+const unplanned = runWholeReports(DEFAULT_DESIGN, hive).shop.cutting
 const planned = reportWith(solveCuttingPlan(unplanned, 4))
 const { cutting, cutList } = planned.shop
 

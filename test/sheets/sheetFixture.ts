@@ -5,9 +5,9 @@ import type { Design } from '../../src/design/schema.ts'
 import { deriveHive } from '../../src/hive/deriveHive.ts'
 import type { Hive } from '../../src/hive/hive.ts'
 import type { HeatComparisons } from '../../src/reports/heat/field/heatComparisons.ts'
-import { type Report, runReports } from '../../src/reports/report.ts'
 import type { CuttingPlan } from '../../src/reports/shop/cutting/cuttingPlan.ts'
 import { planCutting } from '../../src/reports/shop/cutting/planCutting.ts'
+import { runWholeReports, type WholeReport } from '../../src/reports/wholeReport.ts'
 import { type PaperName, paperOf } from '../../src/sheets/pages/paper.ts'
 import type { SheetContent } from '../../src/sheets/pages/sheetPage.ts'
 import type { BuildSheetInput } from '../../src/sheets/pdf/buildSheet.ts'
@@ -34,23 +34,23 @@ export const TYPE = createTypesetter({
 export interface Built {
   readonly design: Design
   readonly hive: Hive
-  readonly report: Report
+  readonly report: WholeReport
 }
 
 /** The hive of a design that is known to build. */
 export const built = (design: Design = DEFAULT_DESIGN): Built => {
   const result = deriveHive(design)
   if (result.kind !== 'built') throw new Error(JSON.stringify(result.refusals))
-  return { design, hive: result.hive, report: runReports(design, result.hive) }
+  return { design, hive: result.hive, report: runWholeReports(design, result.hive) }
 }
 
 /** The same with boards and sheets planned, as far as the planner's first thought goes. */
 export const planned = (design: Design = DEFAULT_DESIGN): Built => {
   const { hive, report } = built(design)
-  return { design, hive, report: runReports(design, hive, undefined, firstPlan(report)) }
+  return { design, hive, report: runWholeReports(design, hive, undefined, firstPlan(report)) }
 }
 
-const firstPlan = (report: Report): CuttingPlan | undefined => {
+const firstPlan = (report: WholeReport): CuttingPlan | undefined => {
   const work = planCutting(report.shop.cutting)
   for (;;) {
     const { done, value } = work.next()

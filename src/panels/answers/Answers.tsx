@@ -40,7 +40,7 @@ export const Answers = () => {
       name: 'Workshop',
       content: (
         <Suspense fallback={<p className="answer-lead">Opening the workshop.</p>}>
-          <WorkshopAnswer shop={shop} />
+          <WorkshopAnswer />
         </Suspense>
       ),
     },

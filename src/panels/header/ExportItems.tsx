@@ -49,8 +49,14 @@ export const ExportItems = ({ outside }: { readonly outside: OutsideWork }) => {
   const saveList = async (list: (typeof LISTS)[number]) => {
     const { answer } = answersFor(useDesignStore.getState().design)
     if (answer === undefined) return say('There is no hive to list yet.')
-    const { shopTables } = await import('../../sheets/shopCsv.ts')
-    const tables = shopTables(answer.report.shop, useViewStore.getState().units.length)
+    const [{ shopTables }, { wholeAnswerOf }] = await Promise.all([
+      import('../../sheets/shopCsv.ts'),
+      import('../../store/wholeAnswer.ts'),
+    ])
+    const tables = shopTables(
+      wholeAnswerOf(answer).report.shop,
+      useViewStore.getState().units.length,
+    )
     const table = tables.find(({ name: listName }) => listName === list)
     if (table === undefined) return say(`The ${list} are not planned yet.`)
     saveTable(answer.design.title.name, list, table.csv)

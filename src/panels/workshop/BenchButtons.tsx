@@ -1,4 +1,4 @@
-import type { ShopReport } from '../../reports/shop/computeShop.ts'
+import type { WholeShop } from '../../reports/shop/benchReport.ts'
 import { type BenchSheet, useBench } from '../../store/bench.ts'
 import { useBenchTicks } from '../../store/benchTicks.ts'
 import { useDesignStore } from '../../store/designStore.ts'
@@ -6,7 +6,7 @@ import { counted } from './measureLine.ts'
 import { isSetUpDone } from './setups/tickKey.ts'
 
 /** Opens the sheets of the bench, and the walk through the assembly. */
-export const BenchButtons = ({ shop }: { readonly shop: ShopReport }) => {
+export const BenchButtons = ({ shop }: { readonly shop: WholeShop }) => {
   const openSheet = useBench((s) => (s.isOpen ? s.sheet : undefined))
   const open = useBench((s) => s.open)
   const goTo = useBench((s) => s.goTo)

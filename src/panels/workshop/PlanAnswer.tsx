@@ -1,4 +1,4 @@
-import type { ShopReport } from '../../reports/shop/computeShop.ts'
+import type { WholeShop } from '../../reports/shop/benchReport.ts'
 import { formatMoney } from '../../sheets/shop/moneyWords.ts'
 import { OLD_WORDS } from '../answers/warmth/fieldWords.ts'
 import { counted } from './measureLine.ts'
@@ -8,7 +8,7 @@ import { allResults, describePrice, savedByPlanning, sumPlan } from './planWords
 import { useCutting } from './useCutting.ts'
 
 /** How the boards and sheets are planned, and how near that is to the cheapest there can be. */
-export const PlanAnswer = ({ shop }: { readonly shop: ShopReport }) => {
+export const PlanAnswer = ({ shop }: { readonly shop: WholeShop }) => {
   const { plan, isOld, problem } = useCutting(shop)
   const { currency } = shop.shopping
   const results = plan === undefined ? [] : allResults(plan)
@@ -57,7 +57,7 @@ export const PlanAnswer = ({ shop }: { readonly shop: ShopReport }) => {
   )
 }
 
-const boardWords = (plan: ShopReport['plan']): string => {
+const boardWords = (plan: WholeShop['plan']): string => {
   const boards = (plan?.lumber ?? []).reduce((n, r) => n + (r.kind === 'plan' ? r.boards : 0), 0)
   const sheets = (plan?.sheets ?? []).reduce((n, r) => n + (r.kind === 'plan' ? r.sheets : 0), 0)
   return `${counted(boards, 'board')}, ${counted(sheets, 'sheet')}`

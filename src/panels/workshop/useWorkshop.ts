@@ -1,5 +1,9 @@
 import { useDeferredValue } from 'react'
-import { type Answer, useAnswers } from '../../store/answers.ts'
+import { useAnswers } from '../../store/answers.ts'
+import { type WholeAnswer, wholeAnswerOf } from '../../store/wholeAnswer.ts'
 
 /** The answer that the workshop shows; it may come a picture later than the figure under the hand. */
-export const useWorkshop = (): Answer | undefined => useDeferredValue(useAnswers()).answer
+export const useWorkshop = (): WholeAnswer | undefined => {
+  const { answer } = useDeferredValue(useAnswers())
+  return answer && wholeAnswerOf(answer)
+}

@@ -1,9 +1,6 @@
 import type { Operation, PartGroup } from '../../hive/part.ts'
-import type { AssemblyReport } from './assembly/assemblyReport.ts'
 import type { CuttingJobs, CuttingPlan } from './cutting/cuttingPlan.ts'
-import type { FastenerReport } from './fasteners/fastenerReport.ts'
 import type { SetUpReport } from './setups/setUpReport.ts'
-import type { ShoppingList } from './shopping/shoppingList.ts'
 
 /** One line of the cut list: parts that are truly identical. */
 export interface CutListRow {
@@ -65,7 +62,4 @@ export interface ShopReport {
   /** The boards and sheets as planned, once they are. */
   readonly plan: CuttingPlan | undefined
   readonly setUps: SetUpReport
-  readonly fasteners: FastenerReport
-  readonly assembly: AssemblyReport
-  readonly shopping: ShoppingList
 }

@@ -1,7 +1,7 @@
 import type { Design } from '../../design/schema.ts'
 import type { Hive } from '../../hive/hive.ts'
 import type { HeatComparisons } from '../../reports/heat/field/heatComparisons.ts'
-import type { Report } from '../../reports/report.ts'
+import type { WholeReport } from '../../reports/wholeReport.ts'
 import type { UnitPreferences } from '../../units/preferences.ts'
 import type { DrawingItem } from '../drawing.ts'
 import type { Typesetter } from '../type/typesetter.ts'
@@ -28,7 +28,7 @@ export interface SheetPicture {
 export interface SheetContent {
   readonly design: Design
   readonly hive: Hive
-  readonly report: Report
+  readonly report: WholeReport
   readonly units: UnitPreferences
   readonly date: string
   readonly picture: SheetPicture | undefined

@@ -3,7 +3,7 @@ import { formatDesign } from '../../design/formatDesign.ts'
 import type { Design } from '../../design/schema.ts'
 import type { Hive } from '../../hive/hive.ts'
 import type { HeatComparisons } from '../../reports/heat/field/heatComparisons.ts'
-import type { Report } from '../../reports/report.ts'
+import type { WholeReport } from '../../reports/wholeReport.ts'
 import type { UnitPreferences } from '../../units/preferences.ts'
 import { SHEET_CHAPTERS } from '../pages/chapters.ts'
 import { pageFrame } from '../pages/pageFrame.ts'
@@ -16,7 +16,7 @@ import { PT_PER_MM, paintItems } from './paintItems.ts'
 export interface BuildSheetInput {
   readonly design: Design
   readonly hive: Hive
-  readonly report: Report
+  readonly report: WholeReport
   readonly units: UnitPreferences
   readonly paper: PaperName
   /** As it is to be printed; `2031-04-09` also dates the file. */

@@ -3,7 +3,7 @@ import type { Hive } from '../../../src/hive/hive.ts'
 import type { HeatReport } from '../../../src/reports/heat/computeHeat.ts'
 import type { HeatComparisons } from '../../../src/reports/heat/field/heatComparisons.ts'
 import type { HeatFieldAnswer } from '../../../src/reports/heat/field/heatFieldAnswer.ts'
-import { runReports } from '../../../src/reports/report.ts'
+import { runWholeReports } from '../../../src/reports/wholeReport.ts'
 import type { FieldGrid } from '../../../src/solvers/conduction/fieldGrid.ts'
 import type { Built } from '../sheetFixture.ts'
 
@@ -163,5 +163,5 @@ export const COMPARISONS: HeatComparisons = {
 export const withField = ({ design, hive, report }: Built): Built => ({
   design,
   hive,
-  report: runReports(design, hive, syntheticAnswer(hive, report.heat)),
+  report: runWholeReports(design, hive, syntheticAnswer(hive, report.heat)),
 })

@@ -1,6 +1,6 @@
 import { CAUTIONS } from '../../../catalog/cautions.ts'
 import type { AssemblyStep } from '../../../reports/shop/assembly/assemblyReport.ts'
-import type { ShopReport } from '../../../reports/shop/computeShop.ts'
+import type { WholeShop } from '../../../reports/shop/benchReport.ts'
 import { fastenerWords } from '../../../sheets/shop/fastenerWords.ts'
 import { useViewStore } from '../../../store/viewStore.ts'
 import { formatLength } from '../../../units/length.ts'
@@ -12,7 +12,7 @@ import { timeWords } from './timeWords.ts'
 
 interface AssemblyStepViewProps {
   readonly step: AssemblyStep
-  readonly shop: ShopReport
+  readonly shop: WholeShop
 }
 
 /** One step: its parts by letter, what to do, what to fasten with, what to measure, what to mind. */

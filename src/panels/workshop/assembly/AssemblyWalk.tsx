@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react'
-import type { ShopReport } from '../../../reports/shop/computeShop.ts'
+import type { WholeShop } from '../../../reports/shop/benchReport.ts'
 import { useBench } from '../../../store/bench.ts'
 import { AssemblyStepView } from './AssemblyStepView.tsx'
 import { useAssemblyScene } from './useAssemblyScene.ts'
@@ -7,7 +7,7 @@ import { useStepInSight } from './useStepInSight.ts'
 import { useStepKeys } from './useStepKeys.ts'
 
 interface AssemblyWalkProps {
-  readonly shop: ShopReport
+  readonly shop: WholeShop
   /** Counted from 0. */
   readonly step: number
 }
@@ -23,7 +23,7 @@ export const AssemblyWalk = ({ shop, step }: AssemblyWalkProps) => {
   const current = steps[place]
   const walk = (to: number) => to >= 0 && to < steps.length && goTo(to)
   const leave = () => goTo(undefined)
-  useAssemblyScene(steps, place)
+  useAssemblyScene(shop.assembly, place)
   useStepKeys(section, { back: () => walk(place - 1), next: () => walk(place + 1), leave })
   useEffect(() => head.current?.focus({ preventScroll: true }), [])
   useStepInSight(section, place)

@@ -1,4 +1,4 @@
-import type { Answer } from '../../../store/answers.ts'
+import type { WholeAnswer } from '../../../store/wholeAnswer.ts'
 import { PlanNotice } from '../PlanNotice.tsx'
 import { Problems } from '../Problems.tsx'
 import { useChooseRow } from '../useChooseRow.ts'
@@ -7,7 +7,7 @@ import { BoardGroup } from './BoardGroup.tsx'
 import { BoardKey } from './BoardKey.tsx'
 
 /** Every board to be cut, drawn to scale, by section of wood. */
-export const BoardsSheet = ({ answer }: { readonly answer: Answer }) => {
+export const BoardsSheet = ({ answer }: { readonly answer: WholeAnswer }) => {
   const { shop } = answer.report
   const view = useCutting(shop)
   const choice = useChooseRow(shop.cutList)

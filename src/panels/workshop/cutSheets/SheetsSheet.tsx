@@ -1,4 +1,4 @@
-import type { Answer } from '../../../store/answers.ts'
+import type { WholeAnswer } from '../../../store/wholeAnswer.ts'
 import { BoardKey } from '../boards/BoardKey.tsx'
 import { PlanNotice } from '../PlanNotice.tsx'
 import { Problems } from '../Problems.tsx'
@@ -7,7 +7,7 @@ import { useCutting } from '../useCutting.ts'
 import { SheetGroupPlan } from './SheetGroupPlan.tsx'
 
 /** Every sheet to be cut, drawn to scale, by material and thickness. */
-export const SheetsSheet = ({ answer }: { readonly answer: Answer }) => {
+export const SheetsSheet = ({ answer }: { readonly answer: WholeAnswer }) => {
   const { shop } = answer.report
   const view = useCutting(shop)
   const choice = useChooseRow(shop.cutList)

@@ -1,4 +1,4 @@
-import type { ShopReport } from '../../../reports/shop/computeShop.ts'
+import type { WholeShop } from '../../../reports/shop/benchReport.ts'
 import { fastenerWords } from '../../../sheets/shop/fastenerWords.ts'
 import { useViewStore } from '../../../store/viewStore.ts'
 import { formatTrimmed } from '../../../units/number.ts'
@@ -7,7 +7,7 @@ import { FinishLines } from './FinishLines.tsx'
 import { FittingsTable } from './FittingsTable.tsx'
 
 /** Every joint with its fasteners, what they come to, and all that is bought to fit and to finish. */
-export const FastenersSheet = ({ shop }: { readonly shop: ShopReport }) => {
+export const FastenersSheet = ({ shop }: { readonly shop: WholeShop }) => {
   const unit = useViewStore((s) => s.units.length)
   const { fastenings, totals, drillBitsMm } = shop.fasteners
   if (fastenings.length === 0) {

@@ -1,11 +1,11 @@
-import type { Answer } from '../../../store/answers.ts'
 import { useBench } from '../../../store/bench.ts'
+import type { WholeAnswer } from '../../../store/wholeAnswer.ts'
 import { MadePanel } from '../made/MadePanel.tsx'
 import { useChooseRow } from '../useChooseRow.ts'
 import { PartLabelCard } from './PartLabelCard.tsx'
 
 /** What to write on each part before it leaves the saw; and what to do when one came out otherwise. */
-export const LabelsSheet = ({ answer }: { readonly answer: Answer }) => {
+export const LabelsSheet = ({ answer }: { readonly answer: WholeAnswer }) => {
   const measured = useBench((s) => s.measured)
   const { shop } = answer.report
   const choice = useChooseRow(shop.cutList)

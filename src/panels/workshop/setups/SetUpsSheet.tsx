@@ -1,4 +1,4 @@
-import type { ShopReport } from '../../../reports/shop/computeShop.ts'
+import type { WholeShop } from '../../../reports/shop/benchReport.ts'
 import { useBenchTicks } from '../../../store/benchTicks.ts'
 import { useDesignStore } from '../../../store/designStore.ts'
 import { useViewStore } from '../../../store/viewStore.ts'
@@ -9,7 +9,7 @@ import { SetUpCard } from './SetUpCard.tsx'
 import { isSetUpDone } from './tickKey.ts'
 
 /** A card for each setting, in the order of work. */
-export const SetUpsSheet = ({ shop }: { readonly shop: ShopReport }) => {
+export const SetUpsSheet = ({ shop }: { readonly shop: WholeShop }) => {
   const name = useDesignStore((s) => s.design.title.name)
   const unit = useViewStore((s) => s.units.length)
   const ticks = useBenchTicks((s) => s.done)

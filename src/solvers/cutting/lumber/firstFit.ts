@@ -5,25 +5,44 @@ import { type Bar, costOf, type Problem } from './problem.ts'
  * board of the first stock in `order` that takes it. Undefined where counted boards run out.
  */
 export const firstFit = (problem: Problem, order: readonly number[]): Bar[] | undefined => {
-  const open: { stock: number; room: number; counts: number[] }[] = []
-  const left = [...problem.limits]
-  for (let kind = 0; kind < problem.demand.length; kind++) {
-    const weight = problem.weights[kind] ?? 0
-    for (let piece = problem.demand[kind] ?? 0; piece > 0; piece--) {
-      let bar = open.find(({ room }) => room >= weight)
-      if (bar === undefined) {
-        const stock = order.find((at) => (left[at] ?? 0) > 0 && (problem.caps[at] ?? 0) >= weight)
-        if (stock === undefined) return undefined
-        left[stock] = (left[stock] ?? 0) - 1
-        const counts = new Array<number>(problem.demand.length).fill(0)
-        bar = { stock, room: problem.caps[stock] ?? 0, counts }
-        open.push(bar)
-      }
-      bar.room -= weight
-      bar.counts[kind] = (bar.counts[kind] ?? 0) + 1
+  const { weights, demand, caps, limits } = problem
+  const open: OpenBar[] = []
+  const left = [...limits]
+  for (let kind = 0; kind < demand.length; kind++) {
+    const weight = weights[kind] ?? 0
+    // Pieces of one kind fill one open board after the other.
+    let rest = demand[kind] ?? 0
+    for (const bar of open) rest -= put(bar, { kind, weight, most: rest })
+    while (rest > 0) {
+      const stock = order.find((at) => (left[at] ?? 0) > 0 && (caps[at] ?? 0) >= weight)
+      if (stock === undefined) return undefined
+      left[stock] = (left[stock] ?? 0) - 1
+      const bar = { stock, room: caps[stock] ?? 0, counts: demand.map(() => 0) }
+      rest -= put(bar, { kind, weight, most: rest })
+      open.push(bar)
     }
   }
   return open.map(({ stock, counts }) => ({ stock, counts }))
+}
+
+interface OpenBar {
+  readonly stock: number
+  room: number
+  readonly counts: number[]
+}
+
+interface Pieces {
+  readonly kind: number
+  readonly weight: number
+  readonly most: number
+}
+
+/** Puts as many pieces on a board as it takes; says how many. */
+const put = (bar: OpenBar, { kind, weight, most }: Pieces): number => {
+  const copies = weight === 0 ? most : Math.min(most, Math.floor(bar.room / weight))
+  bar.room -= copies * weight
+  bar.counts[kind] = (bar.counts[kind] ?? 0) + copies
+  return copies
 }
 
 /** What first-fit decreasing costs on the one length where that is least; undefined if none does alone. */

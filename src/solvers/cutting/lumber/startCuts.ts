@@ -14,11 +14,9 @@ export function* startCuts(problem: Problem, space: PackingSpace): Generator<und
     cuts.push(makeCut(space, problem.demand, values))
   }
   const dearest = Math.max(1, ...problem.costs)
-  const unlimited = problem.costs.filter((_, stock) => isAmple(problem, stock))
-  const penalty = unlimited.length > 0 ? Math.max(...unlimited) / dearest : 10
   const relaxed = yield* generateColumns(space, {
     demand: problem.demand,
-    penalties: problem.demand.map(() => penalty),
+    penalties: problem.demand.map(() => MISSING),
     boards: problem.limits.map((limit, stock) => (isAmple(problem, stock) ? Infinity : limit)),
     costs: problem.costs.map((cost) => cost / dearest),
     patience: Infinity,
@@ -39,6 +37,9 @@ export function* startCuts(problem: Problem, space: PackingSpace): Generator<und
   }
   return cuts
 }
+
+/** How many of the dearest boards it costs to leave a piece out. */
+const MISSING = 10
 
 /** There are as many of these boards as pieces. */
 const isAmple = ({ limits, demand }: Problem, stock: number): boolean =>

@@ -33,8 +33,8 @@ export function* verifyInSteps(
   price: number,
   certificate: LumberCertificate,
 ): Generator<undefined, boolean> {
+  if (!isSound(job, certificate)) return false
   const scale = moneyScale(job)
-  if (!isSound(job, certificate) || scale === undefined) return false
   const { priceUnits, duals } = certificate
   if (!(Math.abs(price * scale - priceUnits) < 1e-4)) return false
   // Nothing costs less than nothing.
@@ -95,16 +95,13 @@ const isNatural = (value: number): boolean => Number.isSafeInteger(value) && val
 const isLength = (mm: number): boolean => mm >= 0 && mm <= 1e6
 
 /** Hundredths, or as many decimals up to six as the prices have. */
-const moneyScale = (job: LumberJob): number | undefined => {
-  for (let decimals = 2; decimals <= 6; decimals++) {
+const moneyScale = (job: LumberJob): number => {
+  for (let decimals = 2; decimals < 6; decimals++) {
     const scale = 10 ** decimals
-    const isFine = job.stocks.every(({ price }) => {
-      const units = price * scale
-      return Math.abs(units - Math.round(units)) < 1e-6
-    })
-    if (isFine || decimals === 6) return scale
+    const units = job.stocks.map(({ price }) => price * scale)
+    if (units.every((value) => Math.abs(value - Math.round(value)) < 1e-6)) return scale
   }
-  return undefined
+  return 1e6
 }
 
 const readBoards = (job: LumberJob, scale: number): Board[] => {
@@ -149,9 +146,11 @@ function* makeRule(
   { dual, meter }: { readonly dual: readonly number[]; readonly meter: Meter },
 ): Generator<undefined, Rule | undefined> {
   const worth = counts.reduce((sum, count, part) => sum + count * (dual[part] ?? 0), 0)
-  if (!Number.isSafeInteger(worth)) return undefined
+  // Then so is whatever boards carry, times any number of boards.
+  const pieces = counts.reduce((sum, count) => sum + count, 0)
+  if (!Number.isSafeInteger(worth * (pieces + 1))) return undefined
   const rooms = boards.map(({ size }) => Math.max(-1, Math.floor(size / cell)))
-  const most = Math.max(0, ...rooms)
+  const most = rooms.reduce((longest, room) => Math.max(longest, room), 0)
   // table[room]: the most that pieces within that room are worth.
   const table = new Float64Array(most + 1)
   for (let part = 0; part < sizes.length; part++) {
@@ -181,6 +180,13 @@ const addBundle = (table: Float64Array, size: number, value: number): void => {
   }
 }
 
+/** Compares products of whole numbers without rounding. */
+const isLarger = (one: readonly [number, number], other: readonly [number, number]): boolean => {
+  const [a, b] = [one[0] * one[1], other[0] * other[1]]
+  if (Number.isSafeInteger(a) && Number.isSafeInteger(b)) return a > b
+  return BigInt(one[0]) * BigInt(one[1]) > BigInt(other[0]) * BigInt(other[1])
+}
+
 /**
  * Goes through the purchases that `money` allows. Boards that cost nothing are all taken: more boards
  * carry no less. A rule forbids a whole branch when the parts are worth more than what is taken carries
@@ -204,10 +210,8 @@ function* isAllForbidden(
     if (owing <= 0) return false
     for (let at = from; at < priced.length; at++) {
       const board = priced[at] ?? 0
-      const needed = owing * (boards[board]?.cost ?? 0)
-      const carried = left * (rule.carry[board] ?? 0)
-      if (!Number.isSafeInteger(needed) || !Number.isSafeInteger(carried)) return false
-      if (needed <= carried) return false
+      const cost = boards[board]?.cost ?? 0
+      if (!isLarger([owing, cost], [left, rule.carry[board] ?? 0])) return false
     }
     return true
   }

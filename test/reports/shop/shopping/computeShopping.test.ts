@@ -6,16 +6,23 @@ import { DEFAULT_DESIGN } from '../../../../src/design/defaults.ts'
 import { setGoodsPrice, setPrice } from '../../../../src/design/priceEdits.ts'
 import type { Design } from '../../../../src/design/schema.ts'
 import { deriveHive } from '../../../../src/hive/deriveHive.ts'
+import type { Hive } from '../../../../src/hive/hive.ts'
+import { computeBench } from '../../../../src/reports/shop/computeBench.ts'
 import { computeShop } from '../../../../src/reports/shop/computeShop.ts'
+import type { CuttingPlan } from '../../../../src/reports/shop/cutting/cuttingPlan.ts'
 import { solveCuttingPlan } from '../../../../src/reports/shop/cutting/solveCuttingPlan.ts'
 import type { ShoppingList } from '../../../../src/reports/shop/shopping/shoppingList.ts'
 import { arbitraryMixedBuilt, runs } from '../../../hive/arbitraryBuilt.ts'
 
+const wholeShop = (design: Design, hive: Hive, plan?: CuttingPlan) =>
+  computeBench(design, hive, computeShop(design, hive, plan))
+
 const shopOf = (design: Design) => {
   const result = deriveHive(design)
   if (result.kind !== 'built') throw new Error('refused')
-  const rough = computeShop(design, result.hive)
-  return { rough, planned: computeShop(design, result.hive, solveCuttingPlan(rough.cutting)) }
+  const { hive } = result
+  const rough = wholeShop(design, hive)
+  return { rough, planned: wholeShop(design, hive, solveCuttingPlan(rough.cutting)) }
 }
 const sum = (prices: readonly number[]) => prices.reduce((a, b) => a + b, 0)
 const lineOf = (list: ShoppingList, id: string) => list.lines.find((line) => line.id === id)
@@ -118,7 +125,7 @@ describe('computeShopping, any hive', () => {
   it('adds up, covers the need and never has less than nothing left', () => {
     fc.assert(
       fc.property(arbitraryMixedBuilt(), ({ design, hive }) => {
-        const { shopping, fasteners } = computeShop(design, hive)
+        const { shopping, fasteners } = wholeShop(design, hive)
         expect(sum(shopping.lines.map(({ price }) => price))).toBeCloseTo(shopping.total, 2)
         for (const line of shopping.lines) {
           expect(line.quantity, line.id).toBeGreaterThan(0)

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { SheetJob } from '../../../../src/solvers/cutting/sheets/sheetJob.ts'
+import type { SheetJob, SheetResult } from '../../../../src/solvers/cutting/sheets/sheetJob.ts'
 import { solveSheets } from '../../../../src/solvers/cutting/sheets/solveSheets.ts'
 import {
   readClassInstances,
@@ -56,8 +56,13 @@ describe('solveSheets on instances with known values', () => {
       name.includes('gcut9d'),
     )
     if (!instance) throw new Error('no instance')
-    const answer = solve(instance.job, instance.name, 150)
-    expect(answer.bound).toBeLessThanOrEqual(instance.bestKnown)
-    expect(answer.price).toBeLessThanOrEqual(instance.bestKnown * 1.01)
+    const { job, bestKnown } = instance
+    const most = bestKnown * 1.01
+    const isNear = (each: SheetResult) => each.kind === 'plan' && each.price <= most
+    const answer = runSteps(solveSheets(job), 600, isNear)
+    if (answer.kind !== 'plan') throw new Error(answer.message)
+    expect(checkSheetPlan(job, answer)).toEqual([])
+    expect(answer.bound).toBeLessThanOrEqual(bestKnown)
+    expect(answer.price).toBeLessThanOrEqual(most)
   })
 })
