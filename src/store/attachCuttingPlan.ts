@@ -15,7 +15,7 @@ export interface CuttingPlanOptions {
   readonly keyOf: (jobs: CuttingJobs) => string
   readonly ask: AskCutting
   readonly timer: Timer
-  /** So long after the last change the design is at rest. */
+  /** So long after the last change the design is at rest, and its heat mostly known. */
   readonly restMs?: number
 }
 
@@ -28,7 +28,7 @@ const MOST_KEPT = 12
  * nothing new of the planner keeps its plan. Returns how to stop.
  */
 export const attachCuttingPlan = (options: CuttingPlanOptions): (() => void) => {
-  const { designs, plans, shownJobs, keyOf, ask, timer, restMs = 700 } = options
+  const { designs, plans, shownJobs, keyOf, ask, timer, restMs = 1500 } = options
   const finished = new Map<string, CuttingPlan>()
   let wanted: Design | undefined
   let running: { readonly key: string; readonly stop: () => void } | undefined

@@ -9,7 +9,7 @@ const tell = (reply: CuttingReply): void => scope.postMessage(reply)
 
 scope.onmessage = ({ data }: MessageEvent<CuttingRequest>) => {
   try {
-    const clock = { now: () => performance.now(), mostMs: data.mostMs }
+    const clock = { now: () => performance.now(), mostMs: data.mostMs, polishMs: 1000 }
     serveCutting(planCutting(data.jobs), clock, tell)
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error)

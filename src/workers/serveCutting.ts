@@ -5,6 +5,8 @@ export interface CuttingClock {
   /** Milliseconds from any beginning. */
   readonly now: () => number
   readonly mostMs: number
+  /** So long a plan may be made handier once its price is proven. */
+  readonly polishMs: number
 }
 
 /**
@@ -13,10 +15,10 @@ export interface CuttingClock {
  */
 export const serveCutting = (
   work: Generator<CuttingPlan | undefined, CuttingPlan>,
-  { now, mostMs }: CuttingClock,
+  { now, mostMs, polishMs }: CuttingClock,
   tell: (reply: CuttingReply) => void,
 ): void => {
-  const end = now() + mostMs
+  let end = now() + mostMs
   let best: CuttingPlan | undefined
   do {
     const { done, value } = work.next()
@@ -25,6 +27,7 @@ export const serveCutting = (
       return
     }
     if (value === undefined) continue
+    if (isProven(value) && !(best && isProven(best))) end = Math.min(end, now() + polishMs)
     best = value
     tell({ kind: 'plan', plan: { ...value, isFinal: false } })
   } while (now() < end)
@@ -34,6 +37,10 @@ export const serveCutting = (
       : { kind: 'plan', plan: { ...best, isFinal: true } },
   )
 }
+
+/** Nothing cheaper exists; only fewer cuts and larger offcuts can still be found. */
+const isProven = ({ lumber, sheets }: CuttingPlan): boolean =>
+  [...lumber, ...sheets].every((result) => result.kind === 'refused' || result.proven)
 
 const TOO_LONG =
   'No plan was found in the time given. Cut fewer hives at once, or offer fewer kinds of boards.'

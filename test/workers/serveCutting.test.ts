@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { CuttingPlan } from '../../src/reports/shop/cutting/cuttingPlan.ts'
+import type { LumberAnswer } from '../../src/solvers/cutting/lumber/lumberJob.ts'
 import type { CuttingReply } from '../../src/workers/cuttingMessages.ts'
 import { serveCutting } from '../../src/workers/serveCutting.ts'
 
@@ -11,7 +12,11 @@ const planOf = (hives: number): CuttingPlan => ({
 })
 
 /** Each step of the work takes 10 ms by the clock that is handed over. */
-const serve = (steps: readonly (CuttingPlan | undefined)[], mostMs: number) => {
+const serve = (
+  steps: readonly (CuttingPlan | undefined)[],
+  mostMs: number,
+  polishMs = Number.POSITIVE_INFINITY,
+) => {
   const told: CuttingReply[] = []
   let time = 500
   function* work(): Generator<CuttingPlan | undefined, CuttingPlan> {
@@ -21,7 +26,7 @@ const serve = (steps: readonly (CuttingPlan | undefined)[], mostMs: number) => {
     }
     return planOf(99)
   }
-  serveCutting(work(), { now: () => time, mostMs }, (reply) => told.push(reply))
+  serveCutting(work(), { now: () => time, mostMs, polishMs }, (reply) => told.push(reply))
   return told.map((r) => (r.kind === 'plan' ? [r.plan.jobs.hives, r.plan.isFinal] : r.message))
 }
 
@@ -38,6 +43,18 @@ describe('serveCutting', () => {
     expect(serve([planOf(1), undefined, undefined, planOf(4)], 30)).toEqual([
       [1, false],
       [1, true],
+    ])
+  })
+
+  it('spends little on a plan whose price is proven', () => {
+    const lumber = [{ kind: 'plan', proven: false } as LumberAnswer]
+    const open = { ...planOf(1), lumber }
+    const steps = [open, undefined, planOf(2), undefined, planOf(3), planOf(4)]
+    expect(serve(steps, 1000, 20)).toEqual([
+      [1, false],
+      [2, false],
+      [3, false],
+      [3, true],
     ])
   })
 

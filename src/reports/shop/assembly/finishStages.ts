@@ -8,7 +8,7 @@ const BRUSH_MINUTES_PER_M2 = [8, 15] as const
 const HOURS_BETWEEN_COATS = 24
 
 const isBare = ({ finish }: StageFacts): boolean => finish === undefined || finish.coats === 0
-export const isDipped = ({ finish }: Pick<StageFacts, 'finish'>): boolean =>
+const isDipped = ({ finish }: Pick<StageFacts, 'finish'>): boolean =>
   finish?.id === 'wax-dip'
 
 /** Wood that rain reaches: what is painted. */
