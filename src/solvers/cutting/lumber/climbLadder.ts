@@ -54,10 +54,16 @@ export function* climbLadder(search: Search): Generator<boolean, void> {
 /** The cheapest plan rarely lies further above the cheapest fractional one than this. */
 const NEAR = 0.002
 
-const firstWidth = ({ problem, progress }: Search): number => {
-  const money = Math.max(...progress.cuts.map((cut) => leastMoney(problem, cut)))
-  progress.bound = Math.max(progress.bound, roundUp(money, problem.costStep))
-  return roundUp(progress.bound * NEAR, problem.costStep) + problem.costStep
+const firstWidth = ({ problem, progress }: Search): number =>
+  roundUp(progress.bound * NEAR, problem.costStep) + problem.costStep
+
+/** Takes a cut in; true when the bound rises by it. */
+export const addCut = (problem: Problem, progress: Progress, cut: DualCut): boolean => {
+  progress.cuts.push(cut)
+  const money = Math.min(progress.cost, roundUp(leastMoney(problem, cut), problem.costStep))
+  if (money <= progress.bound) return false
+  progress.bound = money
+  return true
 }
 
 /** What a purchase must cost at least by one cut, if it is spent at the best rate. */

@@ -59,7 +59,7 @@ export function* fillPurchase(
 }
 
 /** A cut that forbids these boards, if linear programming finds one. */
-export function* findCut(
+function* findCut(
   space: PackingSpace,
   { boards, demand }: FillTask,
 ): Generator<undefined, DualCut | undefined> {

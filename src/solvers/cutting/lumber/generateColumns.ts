@@ -44,7 +44,7 @@ export function* generateColumns(
   let cut: DualCut | undefined
   let covered = 0
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    master.solve()
+    while (!master.solve()) yield undefined
     yield undefined
     const isCovered = master.uncovered() < NEARLY_NOTHING
     if (isCovered) covered++

@@ -11,7 +11,7 @@ const MOST_PURCHASES = 4
 const MOST_TRIES = 20
 
 /** How many whole steps long an offcut is. */
-export const offcutSteps = ({ unitMm }: Problem, offcut: number): number =>
+const offcutSteps = ({ unitMm }: Problem, offcut: number): number =>
   Math.floor((offcut * unitMm) / STEP_MM + 1e-9)
 
 /**

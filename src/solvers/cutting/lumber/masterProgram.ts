@@ -22,8 +22,8 @@ export interface MasterInput {
 
 export interface Master {
   readonly addColumn: (column: Column) => void
-  /** Improves the present basis until no known column helps. */
-  readonly solve: () => void
+  /** Improves the present basis for some milliseconds; true when no known column helps any more. */
+  readonly solve: () => boolean
   /** Value of a piece more, by kind, after `solve`; never below 0. */
   readonly pieceDuals: () => Float64Array
   /** What one board more of a stock would save, by stock; 0 where they are unlimited. */
@@ -35,8 +35,11 @@ export interface Master {
 }
 
 const TINY = 1e-9
-const MOST_PIVOTS = 4000
+const MOST_PIVOTS = 20_000
+const STEPS_PER_CALL = 1e6
 const PIVOTS_PER_REFRESH = 80
+/** Beyond this a new inverse takes longer than a pause may last, and is done without. */
+const MOST_ROWS_TO_REFRESH = 150
 
 /**
  * Primal revised simplex with a dense inverse (Dantzig & Orchard-Hays 1954), for some dozens of rows.
@@ -44,24 +47,26 @@ const PIVOTS_PER_REFRESH = 80
  * what is built on its duals is worked out again in whole numbers.
  */
 export const createMaster = (input: MasterInput): Master => {
-  const kinds = input.demand.length
-  const stocks = input.boards.length
+  const wanted = input.demand.flatMap((count, kind) => (count > 0 ? [kind] : []))
   const limited = input.boards.flatMap((most, stock) => (most < Infinity ? [stock] : []))
+  const kinds = wanted.length
   const rows = kinds + limited.length
-  const rowOfStock = new Int32Array(stocks).fill(-1)
+  const rowOfKind = new Int32Array(input.demand.length).fill(-1)
+  wanted.forEach((kind, row) => {
+    rowOfKind[kind] = row
+  })
+  const rowOfStock = new Int32Array(input.boards.length).fill(-1)
   limited.forEach((stock, index) => {
     rowOfStock[stock] = kinds + index
   })
+  const penalties = wanted.map((kind) => input.penalties[kind] ?? 0)
   const firstUnused = 2 * kinds
   const firstColumn = firstUnused + limited.length
   const columns: Column[] = []
-  const right = new Float64Array(rows)
-  input.demand.forEach((count, kind) => {
-    right[kind] = count
-  })
-  limited.forEach((stock, index) => {
-    right[kinds + index] = input.boards[stock] ?? 0
-  })
+  const right = Float64Array.from([
+    ...wanted.map((kind) => input.demand[kind] ?? 0),
+    ...limited.map((stock) => input.boards[stock] ?? 0),
+  ])
 
   const basis = new Int32Array(rows)
   for (let row = 0; row < rows; row++) basis[row] = row < kinds ? row : firstUnused + row - kinds
@@ -71,7 +76,7 @@ export const createMaster = (input: MasterInput): Master => {
   const direction = new Float64Array(rows)
 
   const costOf = (variable: number): number => {
-    if (variable < kinds) return input.penalties[variable] ?? 0
+    if (variable < kinds) return penalties[variable] ?? 0
     if (variable < firstColumn) return 0
     return input.costs[columns[variable - firstColumn]?.bin ?? 0] ?? 0
   }
@@ -84,7 +89,9 @@ export const createMaster = (input: MasterInput): Master => {
     const column = columns[variable - firstColumn]
     if (column === undefined) return []
     const row = rowOfStock[column.bin] ?? -1
-    const entries = column.kinds.map((kind, at) => [kind, column.copies[at] ?? 0] as const)
+    const entries = column.kinds.map(
+      (kind, at) => [rowOfKind[kind] ?? 0, column.copies[at] ?? 0] as const,
+    )
     return row < 0 ? entries : [...entries, [row, 1]]
   }
 
@@ -101,7 +108,7 @@ export const createMaster = (input: MasterInput): Master => {
     const row = rowOfStock[bin] ?? -1
     if (row >= 0) cost -= duals[row] ?? 0
     for (let at = 0; at < held.length; at++) {
-      cost -= (copies[at] ?? 0) * (duals[held[at] ?? 0] ?? 0)
+      cost -= (copies[at] ?? 0) * (duals[rowOfKind[held[at] ?? 0] ?? 0] ?? 0)
     }
     return cost
   }
@@ -117,7 +124,7 @@ export const createMaster = (input: MasterInput): Master => {
     }
     for (let kind = 0; kind < kinds; kind++) {
       const dual = duals[kind] ?? 0
-      offer(kind, (input.penalties[kind] ?? 0) - dual)
+      offer(kind, (penalties[kind] ?? 0) - dual)
       offer(kinds + kind, dual)
     }
     for (let row = kinds; row < rows; row++) offer(firstUnused + row - kinds, -(duals[row] ?? 0))
@@ -185,25 +192,29 @@ export const createMaster = (input: MasterInput): Master => {
     }
   }
 
+  const pivotsPerCall = Math.max(4, Math.floor(STEPS_PER_CALL / (rows * rows + 1)))
   let pivots = 0
   return {
     addColumn: (column) => {
       columns.push(column)
     },
     solve: () => {
-      for (let count = 0; count < MOST_PIVOTS; count++) {
+      for (let count = 0; count < pivotsPerCall; count++) {
         computeDuals()
         const variable = entering()
-        if (variable < 0) return
+        if (variable < 0) return true
         computeDirection(variable)
         const row = leaving()
-        if (row < 0) return
+        if (row < 0) return true
         pivot(row, variable)
         pivots++
-        if (pivots % PIVOTS_PER_REFRESH === 0) refresh()
+        if (pivots % PIVOTS_PER_REFRESH === 0 && rows <= MOST_ROWS_TO_REFRESH) refresh()
+        if (pivots > MOST_PIVOTS) return true
       }
+      return false
     },
-    pieceDuals: () => duals.slice(0, kinds).map((dual) => Math.max(0, dual)),
+    pieceDuals: () =>
+      Float64Array.from(rowOfKind, (row) => (row < 0 ? 0 : Math.max(0, duals[row] ?? 0))),
     boardDuals: () =>
       Float64Array.from(rowOfStock, (row) => (row < 0 ? 0 : Math.max(0, -(duals[row] ?? 0)))),
     uncovered: () =>

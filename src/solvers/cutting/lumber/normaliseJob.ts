@@ -10,7 +10,9 @@ import {
 } from './wholeUnits.ts'
 
 /** Steps of one knapsack table, capacities × lots, that still take only a few milliseconds. */
-const MOST_STEPS = 4e6
+const MOST_EXACT_STEPS = 4e6
+/** Less where a finer grid is no more exact. */
+const MOST_ROUND_STEPS = 2e6
 
 /**
  * Merges parts of equal length and turns everything into whole units: the greatest that is exact, or,
@@ -40,11 +42,10 @@ export const normaliseJob = (job: LumberJob): Problem => {
   // 1. The greatest unit in which all pieces are whole; boards may then be rounded down at no loss.
   const exact = Math.max(1, commonDivisor(sizes))
   const lots = kinds.reduce((sum, { count }) => sum + Math.ceil(Math.log2(count + 1)), 0)
-  const mostCells = Math.max(1000, MOST_STEPS / Math.max(1, lots))
-  const isExact = longest / exact <= mostCells
+  const isExact = (longest / exact) * lots <= MOST_EXACT_STEPS
   // 2. Otherwise a grid: what fits with pieces rounded up fits, what does not with them rounded down
   //    never does.
-  const unit = isExact ? exact : roundGrid(longest, mostCells)
+  const unit = isExact ? exact : roundGrid(longest, Math.max(2000, MOST_ROUND_STEPS / lots))
   const caps = useful.map(({ size }) => Math.floor(size / unit))
   const lowWeights = sizes.map((size) => Math.floor(size / unit))
   // A piece that fills the longest board to less than one unit stays possible, alone on its board.

@@ -1,5 +1,5 @@
 import { checkJob } from './checkJob.ts'
-import { climbLadder, type Progress, type Search } from './climbLadder.ts'
+import { addCut, climbLadder, type Progress, quietly, type Search } from './climbLadder.ts'
 import { describePlan } from './describePlan.ts'
 import { downgrade } from './downgrade.ts'
 import { THOROUGH } from './efforts.ts'
@@ -8,6 +8,7 @@ import { fewerPatterns } from './fewerPatterns.ts'
 import { fillPurchase, type Spaces } from './fillPurchase.ts'
 import { plainCost } from './firstFit.ts'
 import { firstPlan } from './firstPlan.ts'
+import { greedyPlan } from './greedyPlan.ts'
 import { longerOffcut } from './longerOffcut.ts'
 import type {
   LumberAnswer,
@@ -54,8 +55,8 @@ export function* solveLumber(job: LumberJob): Generator<LumberResult | undefined
     boards: progress.bars.length,
   })
   yield answer(undefined)
-  for (const cut of yield* startCuts(problem, low)) progress.cuts.push(cut)
   const search: Search = { problem, spaces, progress, random }
+  for (const isBetter of prepare(search)) yield isBetter ? answer(undefined) : undefined
   for (const isBetter of climbLadder(search)) yield isBetter ? answer(undefined) : undefined
   const certificate = yield* prove(job, search)
   if (certificate !== undefined) yield answer(certificate)
@@ -63,6 +64,27 @@ export function* solveLumber(job: LumberJob): Generator<LumberResult | undefined
     for (const isBetter of steps) yield isBetter ? answer(certificate) : undefined
   }
   return answer(certificate)
+}
+
+/** So many kinds make linear programmes slow: a better plan than first-fit comes first. */
+const MANY_KINDS = 60
+const GREEDY_PLANS = 3
+
+/** A better plan where the ladder will take long, and the first cuts. Yields true when one of them helps. */
+function* prepare({ problem, spaces, progress, random }: Search): Generator<boolean, void> {
+  const plans = problem.demand.length > MANY_KINDS ? GREEDY_PLANS : 0
+  for (let plan = 0; plan < plans; plan++) {
+    const bars = yield* quietly(greedyPlan(problem, spaces.fit, random))
+    if (bars === undefined) continue
+    const moved = downgrade(problem, bars)
+    if (costOf(problem, moved) >= progress.cost) continue
+    progress.bars = moved
+    progress.cost = costOf(problem, moved)
+    yield true
+  }
+  for (const cut of startCuts(problem, spaces.low)) {
+    yield cut !== undefined && addCut(problem, progress, cut)
+  }
 }
 
 function* prove(

@@ -4,15 +4,16 @@ import type { PackingSpace } from './packingSpace.ts'
 import type { Problem } from './problem.ts'
 
 /**
- * The first rules for purchases: length itself (which boards' lengths can be made up at all), the
- * stepped lengths of Fekete & Schepers 2001 for each board, and the duals of the cheapest fractional
- * plan, whose bound is Farley's (1990).
+ * The first rules for purchases, one by one: length itself (which boards' lengths can be made up at
+ * all), the duals of the cheapest fractional plan, whose bound is Farley's (1990), and the stepped
+ * lengths of Fekete & Schepers 2001 for each board.
  */
-export function* startCuts(problem: Problem, space: PackingSpace): Generator<undefined, DualCut[]> {
-  const cuts: DualCut[] = []
-  const addValues = (values: readonly number[]): void => {
-    cuts.push(makeCut(space, problem.demand, values))
-  }
+export function* startCuts(
+  problem: Problem,
+  space: PackingSpace,
+): Generator<DualCut | undefined, void> {
+  const cutOf = (values: readonly number[]): DualCut => makeCut(space, problem.demand, values)
+  yield cutOf(wholeValues(space, space.weights, 1e6))
   const dearest = Math.max(1, ...problem.costs)
   const relaxed = yield* generateColumns(space, {
     demand: problem.demand,
@@ -23,19 +24,10 @@ export function* startCuts(problem: Problem, space: PackingSpace): Generator<und
   })
   if (relaxed.kind === 'solved' && relaxed.cut !== undefined) {
     // The programme priced all boards at once, so its cut holds for all of them.
-    cuts.push(relaxed.cut)
-    for (const finest of [60, 1000]) {
-      addValues(wholeValues(space, relaxed.cut.values, finest))
-      yield undefined
-    }
+    yield relaxed.cut
+    for (const finest of [60, 1000]) yield cutOf(wholeValues(space, relaxed.cut.values, finest))
   }
-  addValues(wholeValues(space, space.weights, 1e6))
-  yield undefined
-  for (const values of steppedLengths(space)) {
-    addValues(values)
-    yield undefined
-  }
-  return cuts
+  for (const values of steppedLengths(space)) yield cutOf(values)
 }
 
 /** How many of the dearest boards it costs to leave a piece out. */

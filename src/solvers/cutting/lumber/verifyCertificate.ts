@@ -2,7 +2,7 @@ import type { LumberCertificate, LumberJob } from './lumberJob.ts'
 
 /** Steps of knapsack tables and of the walk through purchases before the answer is "not shown". */
 const MOST_STEPS = 1.5e9
-const STEPS_PER_PAUSE = 4e6
+const STEPS_PER_PAUSE = 3e6
 /** Longer tables than this are made on a coarser grid, pieces rounded down. */
 const MOST_CELLS = 200_000
 const NANOMETRES = 1e6

@@ -27,7 +27,7 @@ export interface PurchaseVisitor {
   readonly onPurchase: (money: number) => boolean
 }
 
-const VISITS_PER_PAUSE = 20_000
+const VISITS_PER_PAUSE = 8000
 
 /** Walks through all purchases; true when it came to the end. Pauses now and then. */
 export function* walkPurchases(

@@ -28,18 +28,18 @@ export const commonDivisor = (values: readonly number[]): number => {
   return divisor
 }
 
+/** No finer grid is looked at: this many cells on the longest board. */
+const FINEST_CELLS = 200_000
+
 /**
- * The smallest of 1, 5, 10, 50, 100 … that divides `longest` into at most `mostCells`. Each divides the
- * next, so that what holds on a coarse grid with pieces rounded down holds on a finer one.
+ * A unit that divides `longest` into at most `mostCells`, as fine as can be: the smallest of 1, 5, 10,
+ * 50, 100 … with at most 200 000 cells, times a whole number. What holds on such a grid with pieces
+ * rounded down holds on the finer one that it is a multiple of.
  */
 export const roundGrid = (longest: number, mostCells: number): number => {
-  let grid = 1
-  let isFive = false
-  while (longest / grid > mostCells) {
-    grid *= isFive ? 2 : 5
-    isFive = !isFive
-  }
-  return grid
+  let fine = 1
+  for (let isFive = false; longest / fine > FINEST_CELLS; isFive = !isFive) fine *= isFive ? 2 : 5
+  return fine * Math.max(1, Math.ceil(longest / fine / mostCells))
 }
 
 /** Price units in one unit of money: hundredths, or the first finer power of ten that all are whole in. */

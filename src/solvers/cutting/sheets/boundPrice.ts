@@ -50,7 +50,7 @@ export function boundByArea(model: SheetModel): PriceBound {
 }
 
 /** Combinations tried before sheets are taken in fractions. */
-const MOST_NODES = 20_000
+const MOST_NODES = 6000
 const FEW_NODES = 3000
 
 /** Undefined when there are too many combinations, infinite when none obeys the rules. */

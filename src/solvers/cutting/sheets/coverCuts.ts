@@ -32,7 +32,7 @@ export function* listCoverCuts(model: SheetModel): Generator<undefined, readonly
 }
 
 /** The part lies within the sheet one way round at least. */
-export function hasRoomFor(type: SheetType, part: PartClass): boolean {
+function hasRoomFor(type: SheetType, part: PartClass): boolean {
   return (
     (part.length <= type.length && part.width <= type.width) ||
     (part.mayTurn && part.width <= type.length && part.length <= type.width)
@@ -41,6 +41,8 @@ export function hasRoomFor(type: SheetType, part: PartClass): boolean {
 
 const MOST_TYPES_IN_SETS = 6
 const MOST_CUTS = 60
+/** Products of weights between two pauses: a millisecond or two. */
+const WORK_PER_STEP = 100_000
 
 function* addCuts(
   cuts: CoverCut[],
@@ -61,6 +63,7 @@ function* addCuts(
   const widthFunctions = listDualFunctions(widest, distinct(acrossSides))
   const along = lengthFunctions.map((each) => tabulate(each, classes, types))
   const across = widthFunctions.map((each) => tabulate(each, classes, types))
+  let work = 0
   for (const f of along) {
     for (const g of across) {
       const needed = sumWeights(f, g, classes, { longest, widest })
@@ -72,7 +75,10 @@ function* addCuts(
       }
       addUndominated(cuts, { holds, name: nameOf(f.name, g.name) })
     }
+    work += across.length * classes.length
+    if (work < WORK_PER_STEP) continue
     yield undefined
+    work = 0
   }
 }
 

@@ -3,7 +3,7 @@ import type { CoverCut } from './coverCuts.ts'
 import type { SheetCell } from './packedSheet.ts'
 import type { PlaceSearch } from './placeSearch.ts'
 import type { PartClass, SheetModel } from './sheetModel.ts'
-import { createStripPricer, type StripPattern } from './stripPricer.ts'
+import { createStripPricer, type StripPattern, type StripPricer } from './stripPricer.ts'
 
 /** A pattern of strips, and how many sheets the linear programme cuts so. */
 export interface UsedPattern {
@@ -18,6 +18,24 @@ export interface PatternPlan {
   readonly cut: CoverCut | undefined
 }
 
+/** What is known of a job's patterns; grows from one linear programme to the next. */
+export interface PatternSource {
+  readonly pricers: readonly StripPricer[]
+  readonly cells: Map<Column, SheetCell>
+}
+
+/** Undefined where parts end at too many points or sheets must be divided to be carried. */
+export function createPatternSource(model: SheetModel): PatternSource | undefined {
+  const isWhole = model.types.every(({ grids }) =>
+    grids.every((grid) => grid.sections * grid.cells === 1),
+  )
+  if (!isWhole) return undefined
+  const alongLength = createStripPricer(model, true)
+  const alongWidth = createStripPricer(model, false)
+  if (!alongLength || !alongWidth) return undefined
+  return { pricers: [alongLength, alongWidth], cells: new Map() }
+}
+
 const MOST_ROUNDS = 300
 /** What a round takes, in nodes of trees looked at. */
 const EFFORT_PER_CLASS = 500
@@ -25,19 +43,13 @@ const EFFORT_PER_CLASS = 500
 /**
  * Column generation over two-stage patterns (Gilmore & Gomory 1965), for jobs with many copies of few
  * sizes. The duals give a rule that every two-stage plan obeys (Farley 1990), whether or not the rounds
- * came to an end. Undefined where parts end at too many points or sheets must be divided to be carried.
- * Pauses after each round.
+ * came to an end. Pauses after each round.
  */
 export function* generatePatterns(
   model: SheetModel,
   search: PlaceSearch,
-): Generator<undefined, PatternPlan | undefined> {
-  const isWhole = model.types.every(({ grids }) =>
-    grids.every((grid) => grid.sections * grid.cells === 1),
-  )
-  const pricers = isWhole ? [true, false].map((along) => createStripPricer(model, along)) : []
-  const [alongLength, alongWidth] = pricers
-  if (!alongLength || !alongWidth) return undefined
+  { pricers, cells }: PatternSource,
+): Generator<undefined, PatternPlan> {
   const dearest = Math.max(...model.types.map(({ price }) => price))
   const master = createMaster({
     demand: model.classes.map((part) => part.count),
@@ -45,14 +57,14 @@ export function* generatePatterns(
     boards: model.types.map(({ count }) => count),
     costs: model.types.map(({ price }) => price),
   })
-  const cells = new Map<Column, SheetCell>()
+  for (const column of cells.keys()) master.addColumn(column)
   let cut: CoverCut | undefined
   for (let round = 0; round < MOST_ROUNDS; round++) {
     search.effort += model.classes.length * EFFORT_PER_CLASS
     master.solve()
     const duals = master.pieceDuals()
     const boardDuals = master.boardDuals()
-    const best = [alongLength(duals), alongWidth(duals)]
+    const best = pricers.map((price) => price(duals))
     cut = strictest(cut, readCut(model, duals, best), model)
     const columns = best.flatMap((patterns) => buildColumns(model, patterns, boardDuals))
     for (const { column, cell } of columns) {

@@ -47,7 +47,7 @@ export function swapCell(sheet: PackedSheet, index: number, cell: SheetCell): Pa
 }
 
 /** The least extents of a cell's parts along the sheet's length and width. */
-export function measureCell(cell: SheetCell): CellRoom {
+function measureCell(cell: SheetCell): CellRoom {
   if (!cell.root) return { length: 0, width: 0 }
   const { reach, thick } = cell.root
   return cell.alongLength ? { length: reach, width: thick } : { length: thick, width: reach }
@@ -75,7 +75,7 @@ export function measureRoom(sheet: PackedSheet, index: number): CellRoom {
 }
 
 /** What each section of a grid needs along the row of sections. */
-export function listSectionSizes(sheet: PackedSheet): readonly number[] {
+function listSectionSizes(sheet: PackedSheet): readonly number[] {
   const { grid } = sheet
   const sizes = new Array<number>(grid.sections).fill(0)
   for (const [at, cell] of sheet.cells.entries()) {

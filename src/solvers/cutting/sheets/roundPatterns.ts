@@ -1,6 +1,6 @@
 import { priceOf } from './adaptPacking.ts'
 import type { Missing } from './fillSheets.ts'
-import type { UsedPattern } from './generatePatterns.ts'
+import { generatePatterns, type PatternSource, type UsedPattern } from './generatePatterns.ts'
 import { openSheet, type PackedSheet, swapCell } from './packedSheet.ts'
 import { buildPartModel } from './partModel.ts'
 import { orderParts, PLAIN_ORDERS } from './partOrders.ts'
@@ -10,22 +10,35 @@ import type { SheetModel } from './sheetModel.ts'
 import { listParts } from './sliceTree.ts'
 import { type Packing, startPlan } from './startPlan.ts'
 
+/** With so few sheets left, sheet by sheet is better than patterns. */
+const FEW_SHEETS = 3
+
 /**
- * A packing from patterns in fractions: as many sheets as the whole number of times, and the rest sheet
- * by sheet.
+ * A packing from patterns in fractions by diving (Sadykov et al. 2019): as many sheets as the whole
+ * number of times, or one of the pattern with the largest fraction; then the linear programme again for
+ * the parts that are left, and the last few sheets one by one.
  */
 export function* roundPatterns(
   model: SheetModel,
   search: PlaceSearch,
-  patterns: readonly UsedPattern[],
+  source: PatternSource,
+  first: readonly UsedPattern[],
 ): Generator<undefined, Packing> {
   const missing: Missing = model.classes.map((part) => part.count)
   const sheets: PackedSheet[] = []
-  for (const pattern of patterns) {
-    for (let time = 1; time <= pattern.times + 1e-6; time++) {
+  let patterns = first
+  for (;;) {
+    const times = patterns.reduce((sum, pattern) => sum + pattern.times, 0)
+    if (times <= FEW_SHEETS) break
+    const before = sheets.length
+    for (const pattern of roundTimes(patterns)) {
       const sheet = cutPattern(model, pattern, missing)
       if (sheet) sheets.push(sheet)
     }
+    if (sheets.length === before) break
+    const rest = buildPartModel(model, missing, sheets)
+    if (rest.parts === 0) break
+    patterns = (yield* generatePatterns(rest, search, source)).patterns
   }
   const rest = buildPartModel(model, missing, sheets)
   let best: Packing | undefined
@@ -36,6 +49,16 @@ export function* roundPatterns(
   }
   if (!best) return { sheets, missing, missingArea: Number.POSITIVE_INFINITY }
   return { ...best, sheets: [...sheets, ...best.sheets.map((sheet) => ownType(model, sheet))] }
+}
+
+/** Each pattern as often as its whole number of times; where all are below 1, the most used one once. */
+function roundTimes(patterns: readonly UsedPattern[]): readonly UsedPattern[] {
+  const whole = patterns.flatMap((pattern) =>
+    new Array<UsedPattern>(Math.floor(pattern.times + 1e-6)).fill(pattern),
+  )
+  if (whole.length > 0) return whole
+  const [most] = [...patterns].sort((a, b) => b.times - a.times)
+  return most ? [most] : []
 }
 
 /** A sheet cut by the pattern, without the parts that are not wanted any more. */

@@ -46,7 +46,7 @@ export interface SheetModel {
   readonly parts: number
 }
 
-export const ANY_STAGES = 99
+const ANY_STAGES = 99
 
 /**
  * Rounds so that every plan of the model can be cut (`plan`), or so that every plan that can be cut is

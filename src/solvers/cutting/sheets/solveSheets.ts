@@ -4,7 +4,7 @@ import { boundByArea, boundByCuts, boundPrice, type PriceBound } from './boundPr
 import { buildLayouts } from './buildLayouts.ts'
 import { checkSheetJob } from './checkSheetJob.ts'
 import { findStart } from './findStart.ts'
-import { generatePatterns } from './generatePatterns.ts'
+import { createPatternSource, generatePatterns } from './generatePatterns.ts'
 import { improveOffcuts } from './improveOffcuts.ts'
 import { improvePrice } from './improvePrice.ts'
 import { improveSubsets } from './improveSubsets.ts'
@@ -89,12 +89,13 @@ function* improve(progress: Progress): Generator<SheetAnswer | undefined, void> 
 /** A plan from linear programming over two-stage patterns, and its bound where all plans are such. */
 function* tryPatterns(progress: Progress): Generator<SheetAnswer | undefined, void> {
   const { model, boundModel, search, bound } = progress
-  const plan = yield* generatePatterns(model, search)
-  if (!plan) return
+  const source = createPatternSource(model)
+  if (!source) return
+  const plan = yield* generatePatterns(model, search, source)
   if (plan.cut && model.stages === 2 && model.isExact) {
     progress.bound = boundByCuts(boundModel, [...bound.cuts, plan.cut])
   }
-  const rounded = yield* roundPatterns(model, search, plan.patterns)
+  const rounded = yield* roundPatterns(model, search, source, plan.patterns)
   const isCheaper = priceOf(model, rounded) < priceOf(model, progress.best)
   if (rounded.missingArea === 0 && isCheaper) progress.best = rounded
   yield buildAnswer(progress)

@@ -10,10 +10,13 @@ export interface Packing {
   readonly missingArea: number
 }
 
+/** Between two pauses: some milliseconds. */
+const EFFORT_PER_STEP = 30_000
+
 /**
  * A first plan, sheet by sheet: each time that type is opened which takes the most part area for its
  * price, filled in the given order; once one sheet takes all that is left, the cheapest such. Some parts
- * stay missing where counted sheets run out. Pauses after each sheet.
+ * stay missing where counted sheets run out. Pauses often.
  */
 export function* startPlan(
   model: SheetModel,
@@ -23,6 +26,7 @@ export function* startPlan(
   const missing: Missing = model.classes.map((part) => part.count)
   const sheets: PackedSheet[] = []
   const opened = new Map<SheetType, number>()
+  let pause = search.effort + EFFORT_PER_STEP
   for (;;) {
     const before = measureMissing(model.classes, missing)
     if (before === 0) break
@@ -45,7 +49,9 @@ export function* startPlan(
     sheets.push(best.sheet)
     opened.set(best.type, (opened.get(best.type) ?? 0) + 1)
     for (const [id, count] of best.left.entries()) missing[id] = count
+    if (search.effort < pause) continue
     yield undefined
+    pause = search.effort + EFFORT_PER_STEP
   }
   return { sheets, missing, missingArea: measureMissing(model.classes, missing) }
 }
