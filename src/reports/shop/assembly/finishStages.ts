@@ -8,8 +8,7 @@ const BRUSH_MINUTES_PER_M2 = [8, 15] as const
 const HOURS_BETWEEN_COATS = 24
 
 const isBare = ({ finish }: StageFacts): boolean => finish === undefined || finish.coats === 0
-const isDipped = ({ finish }: Pick<StageFacts, 'finish'>): boolean =>
-  finish?.id === 'wax-dip'
+const isDipped = ({ finish }: Pick<StageFacts, 'finish'>): boolean => finish?.id === 'wax-dip'
 
 /** Wood that rain reaches: what is painted. */
 const isOutside = (part: Part): boolean =>
