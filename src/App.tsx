@@ -47,7 +47,7 @@ const drawForSheet = async (): Promise<SheetPicture | undefined> => {
   return bytes && { bytes, ...size, kind: 'jpeg' }
 }
 
-const STEP_SIZE = { widthPx: 1060, heightPx: 770 }
+const STEP_SIZE = { widthPx: 880, heightPx: 640 }
 
 /** A picture of each step of assembly, one after the other, so that the page can answer in between. */
 const drawSteps = async (

@@ -38,7 +38,8 @@ export const SHOP_FIELDS = {
   }),
   guideOffsetMm: length({
     label: 'Guide to saw cut',
-    meaning: "From the edge of the circular saw's base that runs along the guide to its cut.",
+    meaning:
+      "From the edge of the circular saw's base that runs along the guide to the far side of its cut.",
     min: 0,
     max: 300,
     default: 110,

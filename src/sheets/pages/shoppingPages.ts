@@ -1,6 +1,6 @@
 import type { ShoppingLine, ShoppingList } from '../../reports/shop/shopping/shoppingList.ts'
 import type { LengthUnit } from '../../units/length.ts'
-import { formatTrimmed } from '../../units/number.ts'
+import { formatNumber, formatTrimmed } from '../../units/number.ts'
 import { formatMoney } from '../shop/moneyWords.ts'
 import { leftOverWords, quantityWords, SHOPPING_KINDS, unitWords } from '../shop/shoppingWords.ts'
 import { type Block, heading, paragraph } from './blocks.ts'
@@ -63,7 +63,7 @@ const lineCells = (line: ShoppingLine, unit: LengthUnit): readonly string[] => [
   line.onHand ? `(${quantityWords(line)})` : quantityWords(line),
   line.onHand ? `${line.name}, on hand` : line.name,
   unitWords(line, unit),
-  line.onHand ? '' : `${formatTrimmed(line.priceEach, 2)}${line.isDemoPrice ? ' *' : ''}`,
-  line.onHand ? '' : formatTrimmed(line.price, 2),
+  line.onHand ? '' : `${formatNumber(line.priceEach, 2)}${line.isDemoPrice ? ' *' : ''}`,
+  line.onHand ? '' : formatNumber(line.price, 2),
   leftOverWords(line, unit),
 ]

@@ -27,7 +27,8 @@ export interface SheetJob {
   readonly trimMm: number
   /**
    * How often the direction of the cuts may change, the first cuts counted as stage 1; a last cut that
-   * only trims a part out of its strip is not counted (non-exact, as in Gilmore & Gomory 1965).
+   * only trims a part out of its strip is not counted (non-exact, as in Gilmore & Gomory 1965). Cuts
+   * for carrying are not counted either: each carried piece begins anew.
    */
   readonly stages: 2 | 3 | 4 | 'any'
   /** Pieces of a sheet after its first cuts must fit into this size either way round, to be carried. */
