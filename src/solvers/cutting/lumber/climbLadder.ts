@@ -1,7 +1,7 @@
 import { type DualCut, isCutOff } from './dualCut.ts'
 import { QUICK, THOROUGH } from './efforts.ts'
 import { type FillEffort, fillPurchase, type Spaces } from './fillPurchase.ts'
-import { listPurchases, type Purchase } from './listPurchases.ts'
+import { listPurchases, type Purchase, type PurchaseList } from './listPurchases.ts'
 import { type Bar, costOf, type Problem } from './problem.ts'
 
 /** What is known of a job on the way; changes in place. */
@@ -31,16 +31,22 @@ export function* climbLadder(search: Search): Generator<boolean, void> {
   // 1. Upwards, range by range and each wider than the last, until the plan's own cost is reached.
   let width = firstWidth(search)
   let from = progress.bound
+  let crowds = 0
   while (from < progress.cost) {
     const below = Math.min(progress.cost, from + width)
     const listed = yield* quietly(list(search, from, below))
-    if (listed === undefined) {
-      // Too many to list at a single cost: all above stays unknown.
-      if (width <= search.problem.costStep) break
-      width = Math.max(search.problem.costStep, Math.floor(width / 4))
+    if (!listed.isComplete) {
+      if (width > search.problem.costStep) {
+        width = Math.max(search.problem.costStep, Math.floor(width / 4))
+        continue
+      }
+      // Too many to list at a single cost: some are tried, which may fill one or forbid many.
+      crowds++
+      if (crowds > MOST_CROWDS) break
+      yield* decideAll(search, someOf(listed.purchases), { effort: QUICK, open: [] })
       continue
     }
-    yield* decideAll(search, listed, { effort: QUICK, open })
+    yield* decideAll(search, listed.purchases, { effort: QUICK, open })
     from = below
     width *= 2
     if (open.length === 0) progress.bound = Math.min(from, progress.cost)
@@ -79,13 +85,22 @@ const leastMoney = ({ costs, limits }: Problem, { worth, need }: DualCut): numbe
 
 const roundUp = (value: number, step: number): number => Math.ceil(value / step) * step
 
-const MOST_VISITS = 1_000_000
+const MOST_VISITS = 3_000_000
+/** How often some of too many purchases are tried, and how many of them. */
+const MOST_CROWDS = 6
+const MOST_OF_CROWD = 30
+
+/** A few from all over a list. */
+const someOf = (purchases: readonly Purchase[]): Purchase[] => {
+  const stride = Math.max(1, Math.ceil(purchases.length / MOST_OF_CROWD))
+  return purchases.filter((_, at) => at % stride === 0)
+}
 
 const list = (
   { problem, progress }: Search,
   from: number,
   below: number,
-): Generator<undefined, Purchase[] | undefined> =>
+): Generator<undefined, PurchaseList> =>
   listPurchases({
     costs: problem.costs,
     limits: problem.limits,

@@ -3,7 +3,7 @@ import { listPurchases, type Purchase } from './listPurchases.ts'
 
 const MOST_VISITS = 100_000
 
-/** Purchases as dear as the plan with fewer boards than `boardsBelow`, fewest first; none when too many. */
+/** Purchases as dear as the plan with fewer boards than `boardsBelow`, fewest first; some of them where there are many. */
 export function* equalPurchases(
   { problem, progress }: Search,
   boardsBelow: number,
@@ -19,5 +19,5 @@ export function* equalPurchases(
       mostVisits: MOST_VISITS,
     }),
   )
-  return listed ?? []
+  return listed.purchases
 }

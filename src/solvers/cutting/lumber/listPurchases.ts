@@ -21,16 +21,21 @@ export interface PurchaseQuery {
   readonly mostVisits: number
 }
 
+export interface PurchaseList {
+  readonly purchases: readonly Purchase[]
+  /** False when there are too many to list: these are some of them. */
+  readonly isComplete: boolean
+}
+
 const MOST_PURCHASES = 20_000
 /** Cuts that are tried on whole branches; all of them are tried on a purchase. */
 const MOST_BRANCH_CUTS = 8
 
 /**
- * All purchases in a range of cost that no cut forbids, cheapest first and then fewest boards; undefined
- * when there are too many to list. A branch is left as soon as the money that remains can't buy enough
+ * All purchases in a range of cost that no cut forbids, cheapest first and then fewest boards. A branch is left as soon as the money that remains can't buy enough
  * worth for one of the cuts, however it is spent.
  */
-export function* listPurchases(query: PurchaseQuery): Generator<undefined, Purchase[] | undefined> {
+export function* listPurchases(query: PurchaseQuery): Generator<undefined, PurchaseList> {
   const { costs, limits, cuts, from, below, boardsBelow } = query
   const order = orderOf(query)
   const boards = costs.map((cost, stock) =>
@@ -74,8 +79,7 @@ export function* listPurchases(query: PurchaseQuery): Generator<undefined, Purch
       },
     },
   )
-  if (!isComplete) return undefined
-  return found.sort((a, b) => a.cost - b.cost || a.count - b.count)
+  return { purchases: found.sort((a, b) => a.cost - b.cost || a.count - b.count), isComplete }
 }
 
 /** Free boards first where they count, then from dear to cheap. */
