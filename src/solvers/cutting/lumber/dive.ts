@@ -1,5 +1,5 @@
+import type { Column } from '../masterProgram.ts'
 import { generateColumns } from './generateColumns.ts'
-import type { Column } from './masterProgram.ts'
 import type { PackingSpace } from './packingSpace.ts'
 import { cutBoards, type FillTask, missingWeight, type PartialFill } from './partialFill.ts'
 import { searchPatterns } from './searchPatterns.ts'

@@ -1,5 +1,5 @@
+import { type Column, createMaster, type Master, type MasterInput } from '../masterProgram.ts'
 import { type DualCut, isCutOff, readCut, wholeValues } from './dualCut.ts'
-import { type Column, createMaster, type Master, type MasterInput } from './masterProgram.ts'
 import { type PackingSpace, rememberColumn, toColumn } from './packingSpace.ts'
 
 /** What linear programming over all patterns came to. */

@@ -1,5 +1,5 @@
+import type { Column } from '../masterProgram.ts'
 import { createKnapsack, type Knapsack } from './knapsack.ts'
-import type { Column } from './masterProgram.ts'
 
 /** Sizes of pieces and boards, with the patterns found so far: what packing in them needs. */
 export interface PackingSpace {

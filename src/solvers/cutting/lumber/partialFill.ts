@@ -1,4 +1,4 @@
-import type { Column } from './masterProgram.ts'
+import type { Column } from '../masterProgram.ts'
 import type { PackingSpace } from './packingSpace.ts'
 import { type Bar, sizeOf } from './problem.ts'
 

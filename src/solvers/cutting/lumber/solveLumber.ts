@@ -1,3 +1,4 @@
+import { seededRandom } from '../seededRandom.ts'
 import { checkJob } from './checkJob.ts'
 import { addCut, climbLadder, type Progress, quietly, type Search } from './climbLadder.ts'
 import { describePlan } from './describePlan.ts'
@@ -20,7 +21,6 @@ import type {
 import { normaliseJob } from './normaliseJob.ts'
 import { createSpace } from './packingSpace.ts'
 import { type Bar, costOf, type Problem } from './problem.ts'
-import { seededRandom } from './seededRandom.ts'
 import { startCuts } from './startCuts.ts'
 import { trimCuts } from './trimCuts.ts'
 import { verifyInSteps } from './verifyCertificate.ts'

@@ -1,4 +1,4 @@
-import { type Column, createMaster } from '../lumber/masterProgram.ts'
+import { type Column, createMaster } from '../masterProgram.ts'
 import type { CoverCut } from './coverCuts.ts'
 import type { SheetCell } from './packedSheet.ts'
 import type { PlaceSearch } from './placeSearch.ts'

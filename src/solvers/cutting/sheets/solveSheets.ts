@@ -1,4 +1,4 @@
-import { seededRandom } from '../lumber/seededRandom.ts'
+import { seededRandom } from '../seededRandom.ts'
 import { priceOf } from './adaptPacking.ts'
 import { boundByArea, boundByCuts, boundPrice, type PriceBound } from './boundPrice.ts'
 import { buildLayouts } from './buildLayouts.ts'

@@ -1,5 +1,5 @@
 import type { LumberJob, LumberStock } from '../../../../src/solvers/cutting/lumber/lumberJob.ts'
-import { seededRandom } from '../../../../src/solvers/cutting/lumber/seededRandom.ts'
+import { seededRandom } from '../../../../src/solvers/cutting/seededRandom.ts'
 
 export type Draw = (from: number, to: number) => number
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { seededRandom } from '../../../../src/solvers/cutting/lumber/seededRandom.ts'
+import { seededRandom } from '../../../../src/solvers/cutting/seededRandom.ts'
 import type {
   SheetAnswer,
   SheetJob,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { invertMatrix } from '../../../../src/solvers/cutting/lumber/invertMatrix.ts'
-import { createMaster, type Master } from '../../../../src/solvers/cutting/lumber/masterProgram.ts'
+import { invertMatrix } from '../../../src/solvers/cutting/invertMatrix.ts'
+import { createMaster, type Master } from '../../../src/solvers/cutting/masterProgram.ts'
 
 const finish = (master: Master): void => {
   while (!master.solve());
