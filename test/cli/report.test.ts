@@ -69,13 +69,20 @@ describe('the report command', () => {
       expect(printed.heat.conductanceWPerK).toBe(printed.heat.field.conductanceWPerK)
       const files = new Map(first?.files)
       const name = 'quarry-lane-long-hive'
-      expect([...files.keys()].toSorted()).toEqual([
-        `${name}-build-sheet.pdf`,
-        `${name}-cut-list.csv`,
-        `${name}-section-across.svg`,
-        `${name}-section-along.svg`,
-        `${name}.json`,
-      ])
+      const tables = [
+        'assembly',
+        'boards',
+        'cut-list',
+        'fasteners',
+        'hardware',
+        'labels',
+        'set-ups',
+      ]
+      const csv = [...tables, 'sheets', 'shopping-list'].map((table) => `${name}-${table}.csv`)
+      const others = ['-build-sheet.pdf', '-section-across.svg', '-section-along.svg', '.json']
+      expect([...files.keys()].toSorted()).toEqual(
+        [...csv, ...others.map((end) => `${name}${end}`)].toSorted(),
+      )
       expect(files.get(`${name}-build-sheet.pdf`)?.subarray(0, 5).toString()).toBe('%PDF-')
       expect(files.get(`${name}.json`)?.toString()).toBe(formatDesign(DEFAULT_DESIGN))
     },
