@@ -15,6 +15,8 @@ export default defineConfig({
     include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
     benchmark: { include: ['test/bench/**/*.bench.ts'] },
     environment: 'node',
+    // Left to itself, a machine of two cores would use one.
+    maxWorkers: '100%',
     // Property tests run thousands of cases, and a busy machine must not fail them.
     testTimeout: 60_000,
   },

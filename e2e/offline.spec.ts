@@ -10,7 +10,7 @@ test('everything works without a network', async ({ page, baseURL }) => {
     outside.push(url)
     return route.abort()
   })
-  await openSheet(page, '/')
+  await openSheet(page)
   await expect(page.locator('canvas')).toBeVisible()
   await setFrames(page, 26)
   await chooseFromMenu(page, 'Build sheet', /PDF on Letter/)
