@@ -6,6 +6,7 @@ import {
   solidLine,
   textItem,
 } from '../drawing.ts'
+import { rectangle } from '../shop/rectangle.ts'
 import { LINE_SPACING, type Typesetter } from '../type/typesetter.ts'
 import { heading, paragraph, strips } from './blocks.ts'
 import { flowBlocks } from './flowBlocks.ts'
@@ -69,7 +70,7 @@ const layLabel = (label: PartLabel, widthMm: number, type: Typesetter): LaidLabe
     draw: (at, heightMm) => {
       const [x, y] = [at.x + PAD, at.y + PAD]
       return [
-        cutFrame(at, widthMm, heightMm),
+        rectangle(at, { widthMm, heightMm }, CUT_LINE),
         textItem({ x, y: y + LETTER_MM * 0.86 }, label.label, letter),
         ...name.map((line, i) =>
           textItem({ x: x + beside, y: y + LABEL_SIZE_MM + i * LINE }, line, body),
@@ -92,18 +93,11 @@ const labelWords = ({ up, outside, hand, mates, count }: PartLabel): readonly st
 ]
 
 /** Cut along the dashes. */
-const cutFrame = (at: PaperPoint, widthMm: number, heightMm: number): DrawingItem => ({
-  kind: 'polygon',
-  points: [
-    at,
-    { x: at.x + widthMm, y: at.y },
-    { x: at.x + widthMm, y: at.y + heightMm },
-    { x: at.x, y: at.y + heightMm },
-  ],
+const CUT_LINE = {
   stroke: { weight: 'thin', dash: 'hidden' },
   tint: 'none',
   hatch: 'none',
-})
+} as const
 
 const upArrow = ({ x, y }: PaperPoint): readonly DrawingItem[] => [
   solidLine('thick', { x, y: y + 10 }, { x, y: y + 0.5 }),

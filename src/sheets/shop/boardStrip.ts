@@ -5,6 +5,7 @@ import { type DrawingItem, LABEL_SIZE_MM, solidLine, textItem } from '../drawing
 import type { PaperBox } from '../pages/paper.ts'
 import type { Strip } from '../pages/strip.ts'
 import type { Typesetter } from '../type/typesetter.ts'
+import { rectangle } from './rectangle.ts'
 
 const BAR_HEIGHT = 9
 /** Left of the board: how many are cut alike, and how long it is. */
@@ -83,18 +84,16 @@ const countWords = (
 
 const boxes =
   (y: number) =>
-  (from: number, to: number, hatch: 'none' | 'wood'): DrawingItem => ({
-    kind: 'polygon',
-    points: [
+  (from: number, to: number, hatch: 'none' | 'wood'): DrawingItem =>
+    rectangle(
       { x: from, y },
-      { x: to, y },
-      { x: to, y: y + BAR_HEIGHT },
-      { x: from, y: y + BAR_HEIGHT },
-    ],
-    stroke: { weight: 'thin', dash: 'solid' },
-    tint: hatch === 'none' ? 'paper' : 'light',
-    hatch,
-  })
+      { widthMm: to - from, heightMm: BAR_HEIGHT },
+      {
+        stroke: { weight: 'thin', dash: 'solid' },
+        tint: hatch === 'none' ? 'paper' : 'light',
+        hatch,
+      },
+    )
 
 /** Words in the middle of a stretch, left out where they would not fit. */
 const fitted = (

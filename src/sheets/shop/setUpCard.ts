@@ -2,6 +2,7 @@ import type { SetUp } from '../../reports/shop/setups/setUpReport.ts'
 import type { LengthUnit } from '../../units/length.ts'
 import { type DrawingItem, LABEL_SIZE_MM, type PaperPoint, textItem } from '../drawing.ts'
 import { LINE_SPACING, type Typesetter } from '../type/typesetter.ts'
+import { rectangle } from './rectangle.ts'
 import { settingWords } from './settingWords.ts'
 
 /** 27 points: to be read at arm's length with dust on the glasses. */
@@ -61,7 +62,7 @@ export const laySetUpCard = (
     draw: (at, height) => {
       const x = at.x + PAD
       let y = at.y + PAD
-      const items: DrawingItem[] = [frameItem(at, widthMm, height)]
+      const items: DrawingItem[] = [rectangle(at, { widthMm, heightMm: height }, FRAME)]
       const write = (lines: readonly string[]) => {
         for (const line of lines) {
           items.push(textItem({ x, y: y + LABEL_SIZE_MM }, line, body))
@@ -104,18 +105,11 @@ export const laySetUpCard = (
   }
 }
 
-const frameItem = (at: PaperPoint, widthMm: number, heightMm: number): DrawingItem => ({
-  kind: 'polygon',
-  points: [
-    at,
-    { x: at.x + widthMm, y: at.y },
-    { x: at.x + widthMm, y: at.y + heightMm },
-    { x: at.x, y: at.y + heightMm },
-  ],
+const FRAME = {
   stroke: { weight: 'medium', dash: 'solid' },
   tint: 'none',
   hatch: 'none',
-})
+} as const
 
 /** A circle to tick when the row is cut. */
 const tick = (middle: PaperPoint): DrawingItem => ({

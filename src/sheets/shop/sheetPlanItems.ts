@@ -3,6 +3,7 @@ import type { SheetLayout, SheetRect } from '../../solvers/cutting/sheets/sheetJ
 import { formatLength, type LengthUnit } from '../../units/length.ts'
 import { type DrawingItem, LABEL_SIZE_MM, type PaperPoint, textItem } from '../drawing.ts'
 import type { Typesetter } from '../type/typesetter.ts'
+import { rectangle } from './rectangle.ts'
 
 export interface SheetLook {
   readonly at: PaperPoint
@@ -39,20 +40,13 @@ const rectItem = (
   { at, scale }: SheetLook,
   role: 'outline' | 'piece' | 'rest',
 ): DrawingItem => {
-  const [x0, y0] = [at.x + rect.xMm * scale, at.y + rect.yMm * scale]
-  const [x1, y1] = [x0 + rect.lengthMm * scale, y0 + rect.widthMm * scale]
-  return {
-    kind: 'polygon',
-    points: [
-      { x: x0, y: y0 },
-      { x: x1, y: y0 },
-      { x: x1, y: y1 },
-      { x: x0, y: y1 },
-    ],
+  const corner = { x: at.x + rect.xMm * scale, y: at.y + rect.yMm * scale }
+  const size = { widthMm: rect.lengthMm * scale, heightMm: rect.widthMm * scale }
+  return rectangle(corner, size, {
     stroke: { weight: role === 'outline' ? 'medium' : 'thin', dash: 'solid' },
     tint: role === 'piece' ? 'paper' : 'light',
     hatch: role === 'rest' ? 'wood' : 'none',
-  }
+  })
 }
 
 /** The letter, and under it the size if both fit; upright where the piece is tall and narrow. */
