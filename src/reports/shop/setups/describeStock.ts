@@ -1,7 +1,7 @@
 import { formatTrimmed } from '../../../units/number.ts'
 import type { Cut, CutStock } from './cut.ts'
 
-/** What is cut at one setting: `Spruce 28 × 70, 20 × 144; Pine 18 × 45`. */
+/** What is cut at one setting: `Spruce 28 × 70, 20 × 144 mm; Pine 18 × 45 mm`, always in mm. */
 export const describeStock = (cuts: readonly Cut[]): string => {
   const distinct: CutStock[] = []
   for (const { stock } of cuts) {
@@ -10,7 +10,7 @@ export const describeStock = (cuts: readonly Cut[]): string => {
   return materialNamesOf(distinct)
     .map((name) => {
       const sections = distinct.filter(({ materialName }) => materialName === name).map(section)
-      return `${name} ${sections.join(', ')}`
+      return `${name} ${sections.join(', ')} mm`
     })
     .join('; ')
 }

@@ -62,7 +62,7 @@ describe('computeSetUps', () => {
       ['crosscut', 900, 'B1'],
       ['crosscut', 500, 'C1 D1 A1'],
     ])
-    expect(report.setUps[1]?.stock).toBe(`${b.materialName} 28; ${a.materialName} 28`)
+    expect(report.setUps[1]?.stock).toBe(`${b.materialName} 28 mm; ${a.materialName} 28 mm`)
     expect(report.partCount).toBe(4)
   })
 
